@@ -1,0 +1,5 @@
+/** Paper, margins, card grids and folds: arithmetic in millimetres, nothing drawn. */
+@NullMarked
+package hutchleaf.sheet;
+
+import org.jspecify.annotations.NullMarked;
