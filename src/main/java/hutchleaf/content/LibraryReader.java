@@ -1,0 +1,85 @@
+package hutchleaf.content;
+
+import hutchleaf.model.Library;
+import hutchleaf.model.Subject;
+import hutchleaf.model.Topic;
+import hutchleaf.problem.NearMiss;
+import hutchleaf.problem.Problems;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The door of this stage: a content tree in, the library out, or every mistake in it. */
+public final class LibraryReader {
+    private static final String STATIONS = "routine/stations.md";
+    private static final String SCORE_SHEET = "contest/scoresheet.md";
+    private static final String BLUEPRINT = "contest/questions.md";
+    private static final String DIVISIONS = "contest/divisions.md";
+    private static final String BREEDS = "breeds/breeds.md";
+    private static final String COLOURS = "colours/colours.md";
+    private static final String FACTS = "facts.md";
+    private static final String SOURCES = "sources.md";
+    private static final String RETIRED = "words/retired.md";
+    private static final List<String> DATA =
+            List.of(STATIONS, SCORE_SHEET, BLUEPRINT, DIVISIONS, BREEDS, COLOURS, FACTS, SOURCES, RETIRED);
+
+    private final ContentTree tree;
+    private final Problems problems;
+
+    private LibraryReader(ContentTree tree, Problems problems) {
+        this.tree = tree;
+        this.problems = problems;
+    }
+
+    /** Reads the whole tree; empty when there was an error. */
+    public static Optional<Library> read(ContentTree tree, Problems problems) {
+        return new LibraryReader(tree, problems).read();
+    }
+
+    private Optional<Library> read() {
+        List<Topic> topics = new ArrayList<>();
+        for (String path : tree.files(".md")) {
+            if (!DATA.contains(path) && isTopic(path)) {
+                topics.add(TopicReader.read(file(path), path, problems));
+            }
+        }
+        topics.sort(Comparator.comparing((Topic topic) -> topic.head().subject())
+                .thenComparing(topic -> topic.head().code())
+                .thenComparing(topic -> topic.head().path()));
+        Library library = new Library(
+                topics,
+                StationsReader.read(file(STATIONS), problems),
+                new Library.Contest(
+                        ContestReader.scoreSheets(file(SCORE_SHEET), problems),
+                        ContestReader.blueprint(file(BLUEPRINT), problems),
+                        ContestReader.divisions(file(DIVISIONS), problems)),
+                new Library.Tables(
+                        TablesReader.facts(file(FACTS), problems),
+                        TablesReader.sources(file(SOURCES), problems),
+                        TablesReader.breeds(file(BREEDS), problems),
+                        TablesReader.colours(file(COLOURS), problems)));
+        new CrossCheck(library, tree, RetiredCodes.read(file(RETIRED), problems), problems).check();
+        return problems.hasErrors() ? Optional.empty() : Optional.of(library);
+    }
+
+    private boolean isTopic(String path) {
+        String folder = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
+        boolean topic = Subject.of(folder).isPresent();
+        if (!topic) {
+            problems.add(
+                    tree.place(path),
+                    "a Markdown file in " + (folder.isEmpty() ? "no subject's folder" : "'" + folder + "'"),
+                    NearMiss.mend(folder, Subject.folders()));
+        }
+        return topic;
+    }
+
+    private MarkdownFile file(String path) {
+        Optional<String> text = tree.text(path);
+        if (text.isEmpty()) {
+            problems.add(tree.place(path), "the file is missing", "add it; DEVELOPERS.md shows its form");
+        }
+        return MarkdownFile.read(tree.place(path), path, text.orElse("---\ntitle: missing\n---\n"), problems);
+    }
+}

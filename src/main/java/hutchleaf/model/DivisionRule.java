@@ -1,0 +1,28 @@
+package hutchleaf.model;
+
+import java.util.Optional;
+
+/**
+ * Which members belong to a division under a rule set.
+ *
+ * @param from youngest age, grade or year, included
+ * @param to oldest, included; empty where the band is open
+ */
+public record DivisionRule(
+        String ruleSet,
+        String division,
+        Level level,
+        By by,
+        Optional<Integer> from,
+        Optional<Integer> to,
+        Terms terms) {
+    /** What a rule set counts. */
+    public enum By {
+        AGE,
+        GRADE,
+        EXPERIENCE
+    }
+
+    /** The day it is counted, whether its members are placed against each other, and where the rule was read. */
+    public record Terms(String countedOn, boolean competes, String source) {}
+}

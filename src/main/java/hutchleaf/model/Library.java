@@ -1,0 +1,39 @@
+package hutchleaf.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The whole content tree, read and checked. Topics are sorted by subject and code. */
+public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables) {
+    /** What the judge's paper and the divisions are made from. */
+    public record Contest(List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions) {
+        public Contest {
+            scoreSheets = List.copyOf(scoreSheets);
+            divisions = List.copyOf(divisions);
+        }
+
+        public Optional<ScoreSheet> sheetFor(Level level) {
+            return scoreSheets.stream().filter(sheet -> sheet.level() == level).findFirst();
+        }
+    }
+
+    /** Rows of data: numbers and sources by id, breeds, colours. */
+    public record Tables(
+            Map<String, Fact> facts, Map<String, Source> sources, List<Breed> breeds, List<Colour> colours) {
+        public Tables {
+            facts = Map.copyOf(facts);
+            sources = Map.copyOf(sources);
+            breeds = List.copyOf(breeds);
+            colours = List.copyOf(colours);
+        }
+    }
+
+    public Library {
+        topics = List.copyOf(topics);
+    }
+
+    public Optional<Topic> topic(String path) {
+        return topics.stream().filter(topic -> topic.head().path().equals(path)).findFirst();
+    }
+}
