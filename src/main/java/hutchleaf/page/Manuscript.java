@@ -1,4 +1,4 @@
-package hutchleaf.press;
+package hutchleaf.page;
 
 /**
  * One document to print.

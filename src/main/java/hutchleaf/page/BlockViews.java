@@ -1,0 +1,91 @@
+package hutchleaf.page;
+
+import hutchleaf.model.Block;
+import hutchleaf.model.Section;
+import hutchleaf.model.Words;
+import hutchleaf.page.GuideView.BlockView;
+import hutchleaf.page.GuideView.PictureView;
+import hutchleaf.page.GuideView.SectionView;
+import hutchleaf.page.GuideView.TableView;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the views of blocks and sections. */
+final class BlockViews {
+    /** Letters of a heading that fit in a line of the rail at the largest body size. */
+    private static final int RAIL_LETTERS = 13;
+
+    private static final int COLUMNS_BESIDE_THE_RAIL = 3;
+
+    private final Markup markup;
+
+    BlockViews(Markup markup) {
+        this.markup = markup;
+    }
+
+    SectionView section(Section section) {
+        return switch (section.kind()) {
+            case CAUTION ->
+                new SectionView(
+                        "caution",
+                        section.heading(),
+                        1,
+                        List.of(),
+                        Optional.of(markup.firstSentenceStrong(section.text())));
+            case SEE_IT ->
+                new SectionView(
+                        "pictures",
+                        section.heading(),
+                        1,
+                        section.blocks().stream().map(this::block).toList(),
+                        Optional.empty());
+            default ->
+                new SectionView(
+                        "prose",
+                        section.heading(),
+                        lines(section.heading(), RAIL_LETTERS),
+                        section.blocks().stream().map(this::block).toList(),
+                        Optional.empty());
+        };
+    }
+
+    /** About how many lines a text takes. */
+    static int lines(String text, int letters) {
+        return 1 + (text.length() - 1) / letters;
+    }
+
+    private BlockView block(Block block) {
+        if (block instanceof Block.Paragraph paragraph) {
+            return new BlockView(
+                    "paragraph",
+                    Optional.of(markup.write(paragraph.text())),
+                    List.of(),
+                    Optional.empty(),
+                    Optional.empty());
+        } else if (block instanceof Block.Bullets bullets) {
+            return items("bullets", bullets.items());
+        } else if (block instanceof Block.Numbered numbered) {
+            return items("numbered", numbered.items());
+        } else if (block instanceof Block.Table table) {
+            return new BlockView("table", Optional.empty(), List.of(), Optional.of(table(table, 0)), Optional.empty());
+        }
+        return new BlockView(
+                "picture", Optional.empty(), List.of(), Optional.empty(), Optional.of(picture((Block.Picture) block)));
+    }
+
+    private BlockView items(String kind, List<Words> items) {
+        return new BlockView(kind, Optional.empty(), markup.writeAll(items), Optional.empty(), Optional.empty());
+    }
+
+    TableView table(Block.Table table, int strong) {
+        return new TableView(
+                markup.writeAll(table.head()),
+                table.rows().stream().map(row -> markup.writeAll(row.cells())).toList(),
+                table.head().size() > COLUMNS_BESIDE_THE_RAIL,
+                strong);
+    }
+
+    PictureView picture(Block.Picture picture) {
+        return new PictureView(picture.file(), picture.alt(), picture.caption());
+    }
+}

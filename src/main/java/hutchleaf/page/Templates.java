@@ -1,0 +1,98 @@
+package hutchleaf.page;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.cache.FileTemplateLoader;
+import freemarker.cache.TemplateLoader;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.core.XMLOutputFormat;
+import freemarker.template.Configuration;
+import freemarker.template.SimpleObjectWrapper;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateNotFoundException;
+import hutchleaf.problem.Place;
+import hutchleaf.problem.Problems;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TimeZone;
+
+/**
+ * The templates, locked down: XHTML is escaped by itself, no class can be made, records arrive as maps, and an
+ * undefined name stops the run with its line. Safe between threads.
+ */
+public final class Templates {
+    private final Configuration configuration;
+
+    private Templates(TemplateLoader loader) {
+        Configuration locked = new Configuration(Configuration.VERSION_2_3_34);
+        locked.setTemplateLoader(loader);
+        locked.setDefaultEncoding("UTF-8");
+        locked.setLocale(Locale.ROOT);
+        locked.setTimeZone(TimeZone.getTimeZone("UTC"));
+        locked.setNumberFormat("computer");
+        locked.setOutputFormat(XMLOutputFormat.INSTANCE);
+        locked.setRecognizeStandardFileExtensions(false);
+        locked.setLocalizedLookup(false);
+        locked.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        locked.setAPIBuiltinEnabled(false);
+        locked.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
+        locked.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        locked.setLogTemplateExceptions(false);
+        locked.setWrapUncheckedExceptions(true);
+        this.configuration = locked;
+    }
+
+    /** The templates inside the program. */
+    public static Templates embedded() {
+        return new Templates(new ClassTemplateLoader(Templates.class.getClassLoader(), "embedded/templates"));
+    }
+
+    /** Templates of a folder; nothing outside it can be included. */
+    public static Templates folder(Path folder) {
+        try {
+            return new Templates(new FileTemplateLoader(folder.toFile()));
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not open " + folder, e);
+        }
+    }
+
+    /**
+     * Fills a template.
+     *
+     * @param view a record made for it
+     * @return empty when the template is wrong; the problem names its file and line
+     */
+    Optional<String> fill(String name, Record view, Problems problems) {
+        StringWriter filled = new StringWriter(1 << 16);
+        try {
+            configuration.getTemplate(name).process(TemplateValue.of(view), filled);
+            return Optional.of(filled.toString());
+        } catch (ParseException e) {
+            add(problems, e.getTemplateName(), e.getLineNumber(), e.getEditorMessage());
+        } catch (TemplateException e) {
+            add(problems, e.getTemplateSourceName(), e.getLineNumber(), e.getMessageWithoutStackTop());
+        } catch (TemplateNotFoundException e) {
+            problems.add(Place.whole(shown(name)), "there is no such template", "put it back or use the embedded ones");
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not read the template " + name, e);
+        }
+        return Optional.empty();
+    }
+
+    private static void add(Problems problems, String name, Integer line, String message) {
+        String first = message.lines().findFirst().orElse(message).strip();
+        problems.add(
+                new Place(shown(name), line == null ? 0 : line),
+                "the template stops: " + first.replaceAll("[.:]$", ""),
+                "mend the template, or leave --templates out to use the embedded ones");
+    }
+
+    private static String shown(String name) {
+        return "templates/" + name;
+    }
+}

@@ -1,0 +1,5 @@
+/** Editions to XHTML through templates. The only place that knows Freemarker. */
+@NullMarked
+package hutchleaf.page;
+
+import org.jspecify.annotations.NullMarked;
