@@ -58,7 +58,8 @@ public final class LibraryReader {
                         TablesReader.facts(file(FACTS), problems),
                         TablesReader.sources(file(SOURCES), problems),
                         TablesReader.breeds(file(BREEDS), problems),
-                        TablesReader.colours(file(COLOURS), problems)));
+                        TablesReader.colours(file(COLOURS), problems),
+                        DrawingReader.read(tree, problems)));
         new CrossCheck(library, tree, RetiredCodes.read(file(RETIRED), problems), problems).check();
         return problems.hasErrors() ? Optional.empty() : Optional.of(library);
     }

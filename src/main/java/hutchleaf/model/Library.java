@@ -18,14 +18,19 @@ public record Library(List<Topic> topics, Routine routine, Contest contest, Tabl
         }
     }
 
-    /** Rows of data: numbers and sources by id, breeds, colours. */
+    /** Rows of data: numbers and sources by id, breeds, colours; and the drawings by path. */
     public record Tables(
-            Map<String, Fact> facts, Map<String, Source> sources, List<Breed> breeds, List<Colour> colours) {
+            Map<String, Fact> facts,
+            Map<String, Source> sources,
+            List<Breed> breeds,
+            List<Colour> colours,
+            Map<String, Drawing> drawings) {
         public Tables {
             facts = Map.copyOf(facts);
             sources = Map.copyOf(sources);
             breeds = List.copyOf(breeds);
             colours = List.copyOf(colours);
+            drawings = Map.copyOf(drawings);
         }
     }
 

@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import hutchleaf.model.Block;
+import hutchleaf.model.Drawing;
 import hutchleaf.model.Section;
 import hutchleaf.model.Words;
 import hutchleaf.page.GuideView.BlockView;
@@ -8,6 +9,7 @@ import hutchleaf.page.GuideView.PictureView;
 import hutchleaf.page.GuideView.SectionView;
 import hutchleaf.page.GuideView.TableView;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Makes the views of blocks and sections. */
@@ -18,9 +20,11 @@ final class BlockViews {
     private static final int COLUMNS_BESIDE_THE_RAIL = 3;
 
     private final Markup markup;
+    private final Map<String, Drawing> drawings;
 
-    BlockViews(Markup markup) {
+    BlockViews(Markup markup, Map<String, Drawing> drawings) {
         this.markup = markup;
+        this.drawings = drawings;
     }
 
     SectionView section(Section section) {
@@ -86,6 +90,8 @@ final class BlockViews {
     }
 
     PictureView picture(Block.Picture picture) {
-        return new PictureView(picture.file(), picture.alt(), picture.caption());
+        double ratio = drawings.getOrDefault(picture.file(), new Drawing(picture.file(), 1))
+                .ratio();
+        return new PictureView(picture.file(), picture.alt(), picture.caption(), ratio);
     }
 }

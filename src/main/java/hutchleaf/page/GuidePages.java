@@ -59,7 +59,7 @@ final class GuidePages {
     private GuidePages(Edition edition) {
         this.edition = edition;
         this.markup = new Markup(this::anchor, this::filling);
-        this.blocks = new BlockViews(markup);
+        this.blocks = new BlockViews(markup, edition.library().tables().drawings());
     }
 
     /**

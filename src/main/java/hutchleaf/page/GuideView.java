@@ -63,8 +63,12 @@ record GuideView(
     /** How the stop is scored. */
     record Scored(String letter, String with, String lookingFor, int hands, int voice) {}
 
-    /** A drawing. */
-    record PictureView(String file, String alt, String caption) {}
+    /**
+     * A drawing.
+     *
+     * @param ratio its width divided by its height
+     */
+    record PictureView(String file, String alt, String caption, double ratio) {}
 
     /** A topic outside the routine. */
     record TopicView(
