@@ -1,0 +1,46 @@
+package hutchleaf.cli;
+
+import hutchleaf.content.ContentTree;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystemAlreadyExistsException;
+import java.nio.file.FileSystems;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Objects;
+
+/** The content that is packed into the program. */
+final class Embedded {
+    private static final String FOLDER = "/embedded/content";
+
+    private Embedded() {}
+
+    /** The embedded tree, from a folder of classes or from inside the jar. */
+    static ContentTree content() {
+        URL marker = Objects.requireNonNull(Embedded.class.getResource(FOLDER + "/facts.md"), "no content is packed");
+        try {
+            URI uri = marker.toURI();
+            return new ContentTree(
+                    Objects.requireNonNull(path(uri).getParent(), "the content has no folder"), "content");
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Path path(URI uri) {
+        if (uri.getScheme().equals("jar")) {
+            try {
+                FileSystems.newFileSystem(uri, Map.of());
+            } catch (FileSystemAlreadyExistsException e) {
+                // Opened by an earlier command of the same run; it stays open as long as the program.
+                return Path.of(uri);
+            } catch (IOException e) {
+                throw new UncheckedIOException("could not open the program's own jar", e);
+            }
+        }
+        return Path.of(uri);
+    }
+}

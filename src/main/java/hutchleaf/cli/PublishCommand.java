@@ -1,0 +1,58 @@
+package hutchleaf.cli;
+
+import hutchleaf.sheet.Paper;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code hutchleaf publish}: guides, cards and judge's paper for all four divisions. */
+@Command(
+        name = "publish",
+        mixinStandardHelpOptions = true,
+        description = "Prints guides, cards and the judge's paper for all four divisions into a folder.",
+        footer = {"", "Example:", "  hutchleaf publish --paper a4 --out print"})
+final class PublishCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "where the PDFs go (default: ${DEFAULT-VALUE})")
+    private Path folder = Path.of("out");
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: letter)")
+    private Paper paper = Paper.LETTER;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
+    private @Nullable Path content;
+
+    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
+    private @Nullable Path templates;
+
+    PublishCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Path> missing = Stream.of(Optional.ofNullable(content), Optional.ofNullable(templates))
+                .flatMap(Optional::stream)
+                .filter(path -> !Files.isDirectory(path))
+                .findFirst();
+        if (missing.isPresent()) {
+            err.println(missing.get() + ": there is no such folder; name one that is there");
+            return Exit.WRONG_ARGUMENTS;
+        }
+        return new Publish(
+                        new Publish.Request(
+                                folder, paper, Optional.ofNullable(content), Optional.ofNullable(templates)),
+                        out,
+                        err)
+                .run();
+    }
+}
