@@ -68,6 +68,12 @@ final class Publish {
                         publications.guide(edition, club(), problems),
                         press,
                         Sides.TWO);
+                add(
+                        "cards/flashcards-" + level.word(),
+                        "members, " + level.word(),
+                        publications.deck(edition, problems),
+                        press,
+                        Sides.ONE);
             }
         }
     }

@@ -32,6 +32,11 @@ public final class Publications {
                 edition.level().title() + " study guide", "guide.ftl", GuidePages.of(edition, paper, club), problems);
     }
 
+    /** A deck of fold-over flashcards, with a first page that tells how to make them. */
+    public Optional<Manuscript> deck(Edition edition, Problems problems) {
+        return manuscript(edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, paper), problems);
+    }
+
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
         return templates
                 .fill(template, view, problems)
