@@ -27,7 +27,7 @@ svg { display: block; }
 .question { font-weight: bold; } .fit { width: 58mm; line-height: 1.28; } .fit.half { width: 29mm; }
 .s18 { font-size: 18pt; } .s17 { font-size: 17pt; } .s16 { font-size: 16pt; } .s15 { font-size: 15pt; } .s14 { font-size: 14pt; } .s125 { font-size: 12.5pt; } .s11 { font-size: 11pt; } .s10 { font-size: 10pt; }
 .picture { position: absolute; text-align: center; }
-.foot { position: absolute; left: 4mm; width: 58mm; height: 5mm; font-size: ${primary?then(12, 10)}pt; line-height: 1; } .foot span { position: absolute; top: 0; } .foot .mid { left: 17mm; } .foot .right { right: 0; text-align: right; } .initials { border-bottom: 0.9pt solid black; width: 8mm; height: 4mm; left: ${primary?then(38, 31)}mm; }
+.foot { position: absolute; left: 4mm; width: 58mm; height: 5mm; font-size: ${primary?then(12, 10)}pt; line-height: 1; } .foot span { position: absolute; top: 0; } .foot .mid { left: ${primary?then(19, 14.6)}mm; } .foot .right { right: 0; text-align: right; } .foot .initials { border-bottom: 0.9pt solid black; width: ${primary?then(8, 6)}mm; height: 4mm; left: ${primary?then(32, 26)}mm; }
 .blank { display: inline-block; border-bottom: 0.9pt solid black; padding: 0 0.5mm 0 5mm; font-size: 9.5pt; line-height: 1.2; }
 .make { position: absolute; left: 16mm; width: ${width - 32}mm; }
 .step { position: absolute; width: ${(width - 32 - 24) / 4}mm; top: 62mm; } .step .pic { height: 44mm; } .step p { font-size: ${primary?then(16, 13)}pt; line-height: 1.35; } .step .n { font-size: 24pt; font-weight: bold; line-height: 1.2; }
@@ -42,7 +42,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
 
 <div class="sheet">
   <div class="make" style="top:18mm"><table style="width:${width - 32}mm;border-collapse:collapse"><tr><td><h1>${look.level} flashcards</h1></td><td style="text-align:right;width:60mm"><div style="margin-left:${60 - 22}mm"><@marks.toes n=look.toes half=11/></div></td></tr></table>
-  <p style="font-size:${primary?then(16, 13)}pt;line-height:1.4;margin-top:3mm">${cards} cards on ${sheets?size} sheets. Learn the ${core} marked <strong>core</strong> first. <#if primary>A grown-up cuts with you.<#else>One side is the question, the other the answer: any printer will do.</#if></p></div>
+  <p style="font-size:${primary?then(16, 13)}pt;line-height:1.4;margin-top:3mm">${cards} cards on ${sheets?size} sheets. Learn the ${core} with <strong>core</strong> on the answer side first. <#if primary>A grown-up cuts with you.<#else>One side is the question, the other the answer: any printer will do.</#if></p></div>
   <#list [1, 2, 3, 4] as n>
   <div class="step" style="left:${16 + (n - 1) * ((width - 32 - 24) / 4 + 8)}mm">
     <div class="pic"><#if n == 1><@printsign w=50/><#elseif n == 2><@foldsign w=50/><#elseif n == 3><@gluesign w=50/><#else><@cutsign w=50/></#if></div>
@@ -98,12 +98,12 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <#else>
       <table class="hold" style="top:12.5mm"><tr><td style="height:39mm"><div class="fit question" data-fit="${sizes}" data-fit-height="39mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
     </#if>
-    <div class="foot" style="top:${primary?then(81.6, 52.2)}mm"><span>question</span><span class="mid"<#if primary> style="left:22mm"</#if>>initials</span><span class="initials">&#160;</span><span class="right"><#if card.core><strong>core</strong></#if></span></div>
+    <div class="foot" style="top:${primary?then(81.6, 52.2)}mm"><span>question</span><span class="mid">initials</span><span class="initials">&#160;</span><span class="right">${card.levels}</span></div>
   </div>
   <div class="face" style="left:${card.back.x}mm;top:${card.back.y}mm" data-place="${card.place}">
     <@head card=card answer=true/>
     <table class="hold" style="top:${primary?then(14, 12.5)}mm"><tr><td style="height:${primary?then(64, 39)}mm"><div class="fit" data-fit="${sizes}" data-fit-height="${primary?then(64, 39)}mm" data-what="the answer of card ${card.code}">${card.answer}</div></td></tr></table>
-    <div class="foot" style="top:${primary?then(81.6, 52.2)}mm"><span>answer</span><span class="right">${card.levels}</span></div>
+    <div class="foot" style="top:${primary?then(81.6, 52.2)}mm"><span>answer</span><#if card.core><span class="mid"><strong>core</strong></span></#if><span class="right">${card.levels}</span></div>
   </div>
   </#list>
 </div>
