@@ -6,6 +6,8 @@ import hutchleaf.model.DivisionRule.By;
 import hutchleaf.model.Level;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.model.Subject;
+import hutchleaf.model.WentWell;
+import hutchleaf.model.Words;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.util.ArrayList;
@@ -15,7 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads the tables in {@code contest/}: the score sheet, the blueprint of a question set, the divisions. */
+/** Reads the tables in {@code contest/}: the score sheet, the blueprint of a question set, the divisions, primary's slip. */
 final class ContestReader {
     private static final List<String> BLOCKS =
             List.of("level", "block", "name", "stops", "looking for", "hands", "voice");
@@ -24,6 +26,9 @@ final class ContestReader {
     private static final List<String> DIVISIONS =
             List.of("rule set", "division", "level", "by", "from", "to", "counted on", "competes", "source");
     private static final String OWN = "own rabbit";
+
+    /** Lines that half a page holds at a child's size. */
+    private static final int MOST_TICKS = 7;
 
     private ContestReader() {}
 
@@ -93,5 +98,14 @@ final class ContestReader {
                     terms));
         }
         return rules;
+    }
+
+    static WentWell wentWell(MarkdownFile file, Problems problems) {
+        List<Words> ticks = DataFile.items(file, problems);
+        if (ticks.size() > MOST_TICKS) {
+            problems.add(
+                    file.at(), ticks.size() + " lines to tick", "keep " + MOST_TICKS + ": a slip has no room for more");
+        }
+        return new WentWell(file.front().require("title", problems), ticks);
     }
 }

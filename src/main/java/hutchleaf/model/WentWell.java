@@ -1,0 +1,14 @@
+package hutchleaf.model;
+
+import java.util.List;
+
+/**
+ * The slip that primary gets in place of a score.
+ *
+ * @param ticks what a judge may tick, said by the child
+ */
+public record WentWell(String title, List<Words> ticks) {
+    public WentWell {
+        ticks = List.copyOf(ticks);
+    }
+}
