@@ -16,7 +16,7 @@ svg { display: block; }
 ul { list-style: none; }
 .set { position: relative; height: ${f.height - 23}mm; } .later { page-break-before: always; }
 h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margin-top: 0.6mm; }
-.who { position: absolute; right: 0; top: 1.6mm; width: 46mm; height: 6mm; } .who svg { position: absolute; left: 0; top: 0; } .who span { position: absolute; left: 16.5mm; top: -0.4mm; font-weight: bold; font-size: 13pt; line-height: 1.2; }
+.who { position: absolute; right: 0; top: 1.2mm; width: 60mm; text-align: right; font-weight: bold; font-size: 13pt; line-height: 1.2; } .who svg { display: inline-block; vertical-align: -0.9mm; margin-right: 2.5mm; }
 .q { position: relative; border-top: 1.1pt solid black; padding-left: 11mm; page-break-inside: avoid; }
 .q .no { position: absolute; left: 0; font-size: 18pt; line-height: 1; font-weight: bold; }
 .q h2 { font-size: ${look.primary?then(14, 11.5)}pt; line-height: 1.25; width: ${live - 11 - 30}mm; }
@@ -36,7 +36,7 @@ h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margi
 <body>
 <#list sets as set>
 <div class="set<#if !set?is_first> later</#if>">
-<div class="roomy" data-fit="roomy snug close tight" data-fit-height="${f.height - 31}mm" data-place="content/contest/questions.md" data-what="question set ${set.letter} for ${look.word}">
+<div class="flow" data-fit="roomy snug close tight" data-fit-height="${f.height - 31}mm" data-place="content/contest/questions.md" data-what="question set ${set.letter} for ${look.word}">
   <h1>${look.primary?then("Talk with the judge", "Questions for the judge")}</h1>
   <#if scoring??>
   <p class="intro">${scoring.ask} ${scoring.scale} Any true words will do. Ask again once if the member did not hear.</p>
@@ -56,7 +56,7 @@ h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margi
   </#list>
 </div>
 <div class="who"><@marks.toes n=look.toes half=7/><span>${look.level}</span></div>
-<div class="foot"><p>Set ${set.letter} of ${count} &#183; keep sealed until the class is called</p><p class="no">${set?counter}</p></div>
+<div class="foot"><p>Set ${set.letter} of ${count}<#if scoring??> &#183; keep sealed until the class is called</#if></p><p class="no">${set?counter}</p></div>
 </div>
 </#list>
 </body>

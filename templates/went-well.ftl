@@ -17,14 +17,13 @@ ul { list-style: none; }
 .slip { position: absolute; left: 0; width: ${f.width}mm; height: ${half - 1}mm; }
 .at { position: absolute; white-space: nowrap; } .line { position: absolute; height: 0; border-top: 1.1pt solid black; }
 .title { font-size: 26pt; line-height: 1.1; font-weight: bold; } .label { font-size: 12pt; line-height: 1.2; }
-.tick { position: absolute; width: 7.4mm; height: 7.4mm; border: 1.6pt solid black; }
-.said { position: absolute; left: ${left + 11}mm; width: ${middle - left - 14}mm; }
+.ticks { position: absolute; left: ${left}mm; top: 45mm; width: ${middle - left - 3}mm; } .ticks li { position: relative; padding: 0.4mm 0 ${gap}mm 11mm; }
+.tick { position: absolute; left: 0; top: 0; width: 7.4mm; height: 7.4mm; border: 1.6pt solid black; }
 .upright { position: absolute; width: 0; border-left: 1.1pt solid black; }
 </style>
 </head>
 <body>
 <div class="page">
-<#assign step = [76 / ticks?size, 14]?min>
 <#list [0, half] as top>
 <div class="slip" style="top:${top}mm">
   <div class="at" style="left:${left}mm;top:12mm"><@marks.toes n=look.toes half=11/></div>
@@ -34,10 +33,7 @@ ul { list-style: none; }
   <p class="at label" style="left:${left + 86}mm;top:29mm">My rabbit</p><@line x=left + 106 y=34 w=right - left - 106 - 48/>
   <p class="at label" style="left:${right - 45}mm;top:29mm">Date</p><@line x=right - 34 y=34 w=34/>
   <div class="line" style="left:${left}mm;top:40mm;width:${right - left}mm;border-top-width:1.8pt"></div>
-  <#list ticks as tick>
-  <div class="tick" style="left:${left}mm;top:${45 + tick?index * step}mm"></div>
-  <p class="said" style="top:${45.2 + tick?index * step}mm">${tick}</p>
-  </#list>
+  <ul class="ticks"><#list ticks as tick><li><div class="tick"></div>${tick}</li></#list></ul>
   <div class="upright" style="left:${middle}mm;top:44mm;height:84mm"></div>
   <p class="at" style="left:${middle + 6}mm;top:44.6mm;font-weight:bold">The judge liked</p>
   <#list 1..3 as no><@line x=middle + 6 y=53 + no * 11 w=right - middle - 6/></#list>

@@ -7,7 +7,6 @@ import hutchleaf.model.Level;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.model.Subject;
 import hutchleaf.model.WentWell;
-import hutchleaf.model.Words;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.util.ArrayList;
@@ -26,9 +25,6 @@ final class ContestReader {
     private static final List<String> DIVISIONS =
             List.of("rule set", "division", "level", "by", "from", "to", "counted on", "competes", "source");
     private static final String OWN = "own rabbit";
-
-    /** Lines that half a page holds at a child's size. */
-    private static final int MOST_TICKS = 7;
 
     private ContestReader() {}
 
@@ -101,11 +97,6 @@ final class ContestReader {
     }
 
     static WentWell wentWell(MarkdownFile file, Problems problems) {
-        List<Words> ticks = DataFile.items(file, problems);
-        if (ticks.size() > MOST_TICKS) {
-            problems.add(
-                    file.at(), ticks.size() + " lines to tick", "keep " + MOST_TICKS + ": a slip has no room for more");
-        }
-        return new WentWell(file.front().require("title", problems), ticks);
+        return new WentWell(file.front().require("title", problems), file.at(), DataFile.items(file, problems));
     }
 }

@@ -1,5 +1,6 @@
 package hutchleaf.model;
 
+import hutchleaf.problem.Place;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param ticks what a judge may tick, said by the child
  */
-public record WentWell(String title, List<Words> ticks) {
+public record WentWell(String title, Place at, List<Words> ticks) {
     public WentWell {
         ticks = List.copyOf(ticks);
     }

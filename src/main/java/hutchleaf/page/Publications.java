@@ -4,7 +4,6 @@ import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.Level;
 import hutchleaf.model.ScoreSheet;
-import hutchleaf.model.WentWell;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
@@ -98,16 +97,8 @@ public final class Publications {
      * @param club whose name stands on it; may be empty
      */
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
-        WentWell slip = edition.library().contest().wentWell();
-        return manuscript(
-                slip.title(),
-                "went-well.ftl",
-                new WentWellView(
-                        Look.of(edition.level(), paper),
-                        club,
-                        slip.title(),
-                        Markup.unlinked(edition).writeAll(slip.ticks())),
-                problems);
+        return WentWellPages.of(edition, paper, club, problems)
+                .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
     }
 
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
