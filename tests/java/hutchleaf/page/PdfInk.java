@@ -33,6 +33,11 @@ final class PdfInk extends PDFGraphicsStreamEngine {
             return w < LINE && h > LINE;
         }
 
+        /** The same, within the rounding of the engine. */
+        boolean about(Shape other) {
+            return near(x, other.x) && near(y, other.y) && near(w, other.w) && near(h, other.h);
+        }
+
         @Override
         public String toString() {
             return String.format(Locale.ROOT, "x %.2f y %.2f, %.2f by %.2f mm, #%06x", x, y, w, h, rgb);
@@ -71,12 +76,13 @@ final class PdfInk extends PDFGraphicsStreamEngine {
                                 .anyMatch(right -> near(right.x() + right.w(), top.x() + top.w())
                                         && near(right.y(), left.y())
                                         && near(right.h(), left.h()));
-                if (closed) {
-                    boxes.add(new Shape(left.x(), top.y(), top.w(), left.h(), top.rgb()));
+                Shape box = new Shape(left.x(), top.y(), top.w(), left.h(), top.rgb());
+                if (closed && boxes.stream().noneMatch(box::about)) {
+                    boxes.add(box);
                 }
             }
         }
-        return boxes.stream().distinct().toList();
+        return boxes;
     }
 
     private static boolean near(double one, double other) {
