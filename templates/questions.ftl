@@ -28,6 +28,7 @@ h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margi
 .pt { position: absolute; top: 0; width: 13mm; height: 8.2mm; border: 1.2pt solid black; }
 .roomy .q { padding-top: 2mm; padding-bottom: 2.2mm; margin-top: 0; } .roomy .no, .roomy .where { top: 2mm; } .roomy li { margin-top: 1.1mm; } .roomy .boxes { margin-top: 1.5mm; } .roomy .intro { margin-bottom: 3mm; }
 .snug .q { padding-top: 1.3mm; padding-bottom: 1.4mm; } .snug .no, .snug .where { top: 1.3mm; } .snug li { margin-top: 0.5mm; } .snug .boxes { margin-top: 1.1mm; } .snug .intro { margin-bottom: 2mm; }
+.neat .q { padding-top: 1mm; padding-bottom: 1.1mm; } .neat .no, .neat .where { top: 1mm; } .neat li { margin-top: 0.3mm; line-height: 1.2; } .neat .boxes { margin-top: 0.9mm; } .neat .intro { margin-bottom: 1.5mm; }
 .close .q { padding-top: 0.8mm; padding-bottom: 0.9mm; } .close .no, .close .where { top: 0.8mm; } .close li { margin-top: 0.2mm; line-height: 1.15; } .close .boxes { margin-top: 0.7mm; } .close .intro { margin-bottom: 1mm; }
 .tight .q { padding-top: 0.5mm; padding-bottom: 0.6mm; } .tight .no, .tight .where { top: 0.5mm; } .tight ul { font-size: 10pt; } .tight li { line-height: 1.15; display: inline-block; width: ${(live - 13) / 2}mm; vertical-align: top; } .tight h2 { line-height: 1.1; } .tight .boxes { margin-top: 0.5mm; } .tight .intro { margin-bottom: 0.5mm; font-size: 10pt; line-height: 1.2; }
 .foot { position: absolute; left: 0; bottom: 0; width: ${live}mm; height: 7mm; border-top: 1.8pt solid black; } .foot p { position: absolute; left: 0; top: 1mm; font-size: 10pt; line-height: 1.2; } .foot .no { left: auto; right: 0; }
@@ -36,7 +37,7 @@ h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margi
 <body>
 <#list sets as set>
 <div class="set<#if !set?is_first> later</#if>">
-<div class="flow" data-fit="roomy snug close tight" data-fit-height="${f.height - 31}mm" data-place="content/contest/questions.md" data-what="question set ${set.letter} for ${look.word}">
+<div class="flow" data-fit="roomy snug neat close tight" data-fit-height="${f.height - 31}mm" data-place="content/contest/questions.md" data-what="question set ${set.letter} for ${look.word}">
   <h1>${look.primary?then("Talk with the judge", "Questions for the judge")}</h1>
   <#if scoring??>
   <p class="intro">${scoring.ask} ${scoring.scale} Any true words will do. Ask again once if the member did not hear.</p>
