@@ -11,7 +11,13 @@ a { color: black; text-decoration: none; }
 .pageno:before { content: "page " counter(page) " of " counter(pages); font-size: ${look.primary?then(12, 11.5)}pt; font-weight: bold; }
 .pageof:before { content: target-counter(attr(href), page); }
 
-.page, .leaf, .topic { page-break-before: always; position: relative; }
+.page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }
+.topic { position: relative; }
+<#if !look.primary>
+.topic { page-break-inside: avoid; }
+.topic + .topic { margin-top: ${u * 2.2}pt; }
+.topic.subject { margin-top: 0; }
+</#if>
 h2 { font-size: ${t.body * 2.05}pt; line-height: 1.12; page-break-after: avoid; }
 h2.plain { margin-bottom: ${u * 0.35}pt; }
 h3 { font-size: ${t.body}pt; line-height: ${t.line}; }
@@ -30,8 +36,7 @@ p { max-width: ${f.text}mm; orphans: 2; widows: 2; }
 .body.tall { min-height: 17mm; }
 
 ul { list-style: none; }
-ul li { padding-left: 5mm; text-indent: -5mm; max-width: ${f.text}mm; }
-ul li:before { content: "\2022"; display: inline-block; width: 5mm; text-indent: 0; }
+ul li { position: relative; padding-left: 5mm; max-width: ${f.text}mm; } ul li .dot { position: absolute; left: 0.6mm; top: 0; width: 4mm; }
 ol { list-style: none; }
 ol li { position: relative; padding-left: 9.5mm; margin-bottom: ${u * 0.3}pt; page-break-inside: avoid; }
 .num { font-size: ${t.body * 1.25}pt; font-weight: bold; line-height: 1; }
@@ -45,8 +50,8 @@ table.data tbody tr:last-child td { border-bottom: 1.6pt solid black; }
 table.data tr { page-break-inside: avoid; }
 table.data thead { -fs-page-break-min-height: 30mm; }
 td.strong { font-weight: bold; }
-table.wide { width: ${f.live}mm; margin-left: -44mm; margin-top: 2mm; }
-table.data.key { margin-left: 0; margin-top: 3mm; }
+table.wide { width: ${f.live}mm; margin-top: 2mm; }
+table.data.key { margin-top: 3mm; }
 .key th:first-child, .key td:first-child { width: 12mm; } .key td:nth-child(2) { width: 50mm; } .key th:last-child, .key td:last-child { width: 16mm; text-align: right; padding-right: 0; }
 
 .frame { border: 0.9pt solid black; padding: 1.5mm 0; text-align: center; box-sizing: border-box; }
@@ -68,7 +73,7 @@ table.data.key { margin-left: 0; margin-top: 3mm; }
 .caution .words { margin-left: 42.5mm; background: white; padding: 2.6mm; min-height: ${u * 1.2}pt; }
 
 .hopline { position: relative; height: 11mm; }
-.hopline .here { position: absolute; top: 4.9mm; width: 8mm; text-align: center; color: white; font-weight: bold; font-size: 10.5pt; line-height: 1.1; }
+.hopline .here { position: absolute; top: 4.9mm; width: 7mm; text-align: center; color: white; font-weight: bold; font-size: 10.5pt; line-height: 1.1; }
 .stoptitle { position: relative; min-height: 23mm; padding-left: 44mm; margin-top: 3mm; }
 .numeral { position: absolute; left: 0; top: -1mm; font-size: 62pt; font-weight: bold; line-height: 1; }
 .stoptitle .lead, .topichead .lead { margin-top: 1.5mm; }
@@ -94,16 +99,16 @@ table.data.key { margin-left: 0; margin-top: 3mm; }
 .word { position: relative; padding-left: ${t.wordColumn + 4}mm; margin-bottom: ${u * 0.14}pt; page-break-inside: avoid; }
 .word strong { position: absolute; left: 0; top: 0; width: ${t.wordColumn}mm; }
 .glossary .word { padding-left: 44mm; border-top: 0.9pt solid black; padding-top: 0.8mm; padding-bottom: 0.8mm; margin-bottom: 0; } .glossary .word strong { width: 42mm; top: 0.8mm; }
-.asked { page-break-inside: avoid; } .asked + .asked { margin-top: ${u * 0.4}pt; } .asked .note { font-weight: normal; }
+.asked { page-break-inside: avoid; } .asked + .asked { margin-top: ${u * 0.4}pt; } .asked .note { font-weight: normal; } .asked .points { font-size: ${t.table}pt; line-height: 1.3; margin-top: 0.6mm; }
 .sources li { font-size: ${[t.note, 9.5]?max}pt; line-height: 1.3; margin-bottom: 0.8mm; max-width: ${f.live}mm; }
 
 .legend td { padding: 0 0 2mm 0; vertical-align: middle; } .legend .sign { width: 30mm; }
 .saysign { border: 1.2pt solid black; border-radius: 2.4mm; padding: 0.4mm 2mm; } .cautionsign { display: inline-block; background: black; padding: 1.2mm 2.2mm; }
 .blank { display: inline-block; border-bottom: 0.9pt solid black; padding: 0 1mm 0 12mm; font-size: ${[t.note, 9.5]?max}pt; line-height: 1.3; }
 .gap { display: inline-block; border-bottom: 0.9pt solid black; width: 28mm; line-height: 1.2; }
-.levels td { width: 32mm; vertical-align: top; } .levels { margin-bottom: 2mm; }
-.contents .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents .rail { top: ${u * 0.25}pt; }
-.toc { width: ${f.text}mm; font-size: ${[t.body, 12]?min}pt; line-height: 1.34; } .toc td { padding: 0; vertical-align: top; }
+.levels td { width: 33mm; vertical-align: top; font-size: ${[t.body, 13]?min}pt; } .levels { margin-bottom: 2mm; }
+.contents.roomy .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents.roomy .rail { top: ${u * 0.25}pt; } .contents .sec { min-height: 0 !important; }
+.toc { width: ${f.text}mm; font-size: ${[t.body, 12]?min}pt; line-height: 1.34; } .close .toc { line-height: 1.2; } .tight .toc { font-size: 9.5pt; line-height: 1.18; } .contents.tight .rail h3 { font-size: 9.5pt; line-height: 1.18; } .contents.close .rail h3 { line-height: 1.2; } .toc td { padding: 0; vertical-align: top; }
 .tocno { width: 8mm; font-weight: bold; } .tocpage { width: 12mm; text-align: right; font-weight: bold; } .toc.two .tocpage { padding-right: 5mm; width: 15mm; } .toc.two .tocpage:last-child { padding-right: 0; }
 .writeline { border-bottom: 0.9pt solid black; height: 10mm; }
 .filler { display: none; } .filler-on { display: block; }
