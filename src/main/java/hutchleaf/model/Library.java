@@ -7,7 +7,8 @@ import java.util.Optional;
 /** The whole content tree, read and checked. Topics are sorted by subject and code. */
 public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables) {
     /** What the judge's paper and the divisions are made from. */
-    public record Contest(List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions) {
+    public record Contest(
+            List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions, WentWell wentWell) {
         public Contest {
             scoreSheets = List.copyOf(scoreSheets);
             divisions = List.copyOf(divisions);
