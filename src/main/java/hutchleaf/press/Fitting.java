@@ -17,6 +17,9 @@ import org.w3c.dom.Element;
  * {@code data-fit-else="flow"} may run on to the next page instead: if no class fits it gets its first one back.
  */
 final class Fitting {
+    /** The engine books justified lines up to 0.2 mm wider than they are; a word that is too long is off by more. */
+    private static final Length WIDTH_TOLERANCE = Length.mm(0.5);
+
     private final Place fallback;
     private final Problems problems;
     private final List<Trial> open = new ArrayList<>();
@@ -79,7 +82,7 @@ final class Fitting {
 
         boolean fits(Galley galley) {
             return tooTall(galley).compareTo(Length.TOLERANCE) <= 0
-                    && galley.overhang(element).compareTo(Length.TOLERANCE) <= 0;
+                    && galley.overhang(element).compareTo(WIDTH_TOLERANCE) <= 0;
         }
 
         /** By how much it is taller than allowed, zero or less when it is not; no limit means any height will do. */
