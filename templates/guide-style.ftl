@@ -107,7 +107,7 @@ table.data.key { margin-top: 3mm; }
 .blank { display: inline-block; border-bottom: 0.9pt solid black; padding: 0 1mm 0 12mm; font-size: ${[t.note, 9.5]?max}pt; line-height: 1.3; }
 .gap { display: inline-block; border-bottom: 0.9pt solid black; width: 28mm; line-height: 1.2; }
 .levels td { width: 33mm; vertical-align: top; font-size: ${[t.body, 13]?min}pt; } .levels { margin-bottom: 2mm; }
-.contents.roomy .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents.roomy .rail { top: ${u * 0.25}pt; } .contents .sec { min-height: 0 !important; }
+.contents.roomy .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents.roomy .rail { top: ${u * 0.25}pt; } .contents .sec { min-height: 0 !important; } .contents.tight .sec, .contents.least .sec { margin-top: 1.2mm; padding-top: 1mm; } .contents.tight .rail, .contents.least .rail { top: 1mm; } .least .toc { font-size: 9.5pt; line-height: 1.1; } .contents.least .rail h3 { font-size: 9.5pt; line-height: 1.1; } .contents.least h2 { margin-bottom: 0; font-size: 20pt; }
 .toc { width: ${f.text}mm; font-size: ${[t.body, 12]?min}pt; line-height: 1.34; } .close .toc { line-height: 1.2; } .tight .toc { font-size: 9.5pt; line-height: 1.18; } .contents.tight .rail h3 { font-size: 9.5pt; line-height: 1.18; } .contents.close .rail h3 { line-height: 1.2; } .toc td { padding: 0; vertical-align: top; }
 .tocno { width: 8mm; font-weight: bold; } .tocpage { width: 12mm; text-align: right; font-weight: bold; } .toc.two .tocpage { padding-right: 5mm; width: 15mm; } .toc.two .tocpage:last-child { padding-right: 0; }
 .writeline { border-bottom: 0.9pt solid black; height: 10mm; }

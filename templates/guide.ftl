@@ -137,7 +137,7 @@
   </@section>
 </div>
 
-<div class="page contents" id="contents" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
+<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
   <@section heading=chapter.title railLines=2 level=3 class="tight">

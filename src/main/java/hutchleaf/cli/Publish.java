@@ -92,7 +92,8 @@ final class Publish {
     private void judgesPaper(Edition edition, Publications publications, Press press) {
         String word = edition.level().word();
         String whom = "judge, " + word;
-        List<QuestionSet> sets = QuestionSets.draw(edition, SETS, SEED, problems);
+        int count = edition.level() == Level.PRIMARY ? 1 : SETS;
+        List<QuestionSet> sets = QuestionSets.draw(edition, count, SEED, problems);
         Map<String, Integer> guidePages = Optional.ofNullable(files.get(guide(edition) + PDF))
                 .map(Printed::pageOf)
                 .orElse(Map.of());
