@@ -140,7 +140,7 @@
 <div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
-  <@section heading=chapter.title railLines=2 level=3 class="tight">
+  <@section heading=chapter.title railLines=0 level=3 class="tight">
     <#if chapter.entries?size gt 5>
     <#assign half = (chapter.entries?size / 2)?ceiling>
     <table class="toc two">
