@@ -141,7 +141,7 @@
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
   <@section heading=chapter.title railLines=0 level=3 class="tight">
-    <#if chapter.entries?size gt 5>
+    <#if chapter.entries?size gt 3>
     <#assign half = (chapter.entries?size / 2)?ceiling>
     <table class="toc two">
       <#list 0..<half as row><tr>

@@ -54,6 +54,11 @@ final class Fitting {
         return changed;
     }
 
+    /** The elements that have not found their class yet. */
+    List<Element> open() {
+        return open.stream().map(trial -> trial.element).toList();
+    }
+
     private void report(Trial trial, Galley galley) {
         Length tall = trial.tooTall(galley);
         boolean height = tall.compareTo(Length.TOLERANCE) > 0;
