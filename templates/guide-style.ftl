@@ -14,7 +14,7 @@ a { color: black; text-decoration: none; }
 .page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }
 .topic { position: relative; }
 <#if !look.primary>
-.topic { page-break-inside: avoid; }
+.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; }
 .topic + .topic { margin-top: ${u * 2.2}pt; }
 .topic.subject { margin-top: 0; }
 </#if>
