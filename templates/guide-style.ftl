@@ -14,8 +14,8 @@ a { color: black; text-decoration: none; }
 .page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }
 .topic { position: relative; }
 <#if !look.primary>
-.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; }
-.topic + .topic { margin-top: ${u * 2.2}pt; }
+.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; page-break-before: always; margin-top: 0; }
+.topic + .topic { margin-top: ${u * 2.2}pt; } .topic + .topic.flows { margin-top: 0; }
 .topic.subject { margin-top: 0; }
 </#if>
 h2 { font-size: ${t.body * 2.05}pt; line-height: 1.12; page-break-after: avoid; }
@@ -115,8 +115,9 @@ table.data.key { margin-top: 3mm; }
 
 .routinehead { width: ${f.live}mm; } .routinehead .who { text-align: right; vertical-align: middle; width: 50mm; } .routinehead .who svg { display: inline-block; }
 table.routinetable { width: ${f.live}mm; table-layout: fixed; margin-top: 1.5mm; line-height: 1.2; font-size: ${look.primary?then(14.7, 11)}pt; }
-.routinetable td { height: ${(cover.routine?size gt 10)?then(12.9, 22)}mm; vertical-align: middle; padding: 0 2mm 0 0; box-sizing: border-box; }
-table.routinetable td { padding-top: 0; padding-bottom: 0; }
+table.routinetable td { height: ${(cover.routine?size gt 10)?then(12.9, 22)}mm; vertical-align: middle; padding: 0 2mm 0 0; box-sizing: border-box; }
+table.routinetable td { padding-top: 0; padding-bottom: 0; vertical-align: middle; }
+table.routinetable td.bandcell { vertical-align: top; }
 .routinetable .bandcell { width: 9mm; border: none; padding: 0; vertical-align: top; } .routinetable .no { width: 11mm; font-size: 16pt; font-weight: bold; text-align: right; padding-right: 3mm; } .routinetable .stop { width: 28mm; font-weight: bold; } .routinetable .do { width: 66mm; }
 table.routinetable th.no { padding-right: 3mm; } table.routinetable td.bandcell { border-bottom: none; } tr.first td { border-top: 1.8pt solid black; } tr.first td.bandcell { border-top: none; }
 .band { position: relative; width: 6.5mm; background: black; margin-top: 0.7mm; } .bandword { position: absolute; left: -16.75mm; width: 40mm; height: 8mm; line-height: 8mm; text-align: center; color: white; font-weight: bold; font-size: 11.5pt; transform: rotate(-90deg); letter-spacing: 0.4pt; }
