@@ -14,8 +14,8 @@ a { color: black; text-decoration: none; }
 .page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }
 .topic { position: relative; }
 <#if !look.primary>
-.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; page-break-before: always; margin-top: 0; }
-.topic + .topic { margin-top: ${u * 2.2}pt; } .topic + .topic.flows { margin-top: 0; }
+.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; } .topic.flows .topichead { page-break-after: auto; -fs-page-break-min-height: 70mm; }
+.topic + .topic { margin-top: ${u * 2.2}pt; }
 .topic.subject { margin-top: 0; }
 </#if>
 h2 { font-size: ${t.body * 2.05}pt; line-height: 1.12; page-break-after: avoid; }
