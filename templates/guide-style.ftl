@@ -14,8 +14,8 @@ a { color: black; text-decoration: none; }
 .page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }
 .topic { position: relative; }
 <#if !look.primary>
-.topic { page-break-inside: avoid; }
-.topic + .topic { margin-top: ${u * 2.2}pt; }
+.topic { page-break-inside: avoid; } .topic.flows { page-break-inside: auto; page-break-before: always; margin-top: 0; }
+.topic + .topic { margin-top: ${u * 2.2}pt; } .topic + .topic.flows { margin-top: 0; }
 .topic.subject { margin-top: 0; }
 </#if>
 h2 { font-size: ${t.body * 2.05}pt; line-height: 1.12; page-break-after: avoid; }
@@ -107,7 +107,7 @@ table.data.key { margin-top: 3mm; }
 .blank { display: inline-block; border-bottom: 0.9pt solid black; padding: 0 1mm 0 12mm; font-size: ${[t.note, 9.5]?max}pt; line-height: 1.3; }
 .gap { display: inline-block; border-bottom: 0.9pt solid black; width: 28mm; line-height: 1.2; }
 .levels td { width: 33mm; vertical-align: top; font-size: ${[t.body, 13]?min}pt; } .levels { margin-bottom: 2mm; }
-.contents.roomy .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents.roomy .rail { top: ${u * 0.25}pt; } .contents .sec { min-height: 0 !important; }
+.contents.roomy .sec { margin-top: ${u * 0.5}pt; padding-top: ${u * 0.25}pt; } .contents.roomy .rail { top: ${u * 0.25}pt; } .contents.tight .sec, .contents.least .sec { margin-top: 1.2mm; padding-top: 1mm; } .contents.tight .rail, .contents.least .rail { top: 1mm; } .least .toc { font-size: 9.5pt; line-height: 1.1; } .contents.least .rail h3 { font-size: 9.5pt; line-height: 1.1; } .contents.least h2 { margin-bottom: 0; font-size: 20pt; }
 .toc { width: ${f.text}mm; font-size: ${[t.body, 12]?min}pt; line-height: 1.34; } .close .toc { line-height: 1.2; } .tight .toc { font-size: 9.5pt; line-height: 1.18; } .contents.tight .rail h3 { font-size: 9.5pt; line-height: 1.18; } .contents.close .rail h3 { line-height: 1.2; } .toc td { padding: 0; vertical-align: top; }
 .tocno { width: 8mm; font-weight: bold; } .tocpage { width: 12mm; text-align: right; font-weight: bold; } .toc.two .tocpage { padding-right: 5mm; width: 15mm; } .toc.two .tocpage:last-child { padding-right: 0; }
 .writeline { border-bottom: 0.9pt solid black; height: 10mm; }
@@ -115,8 +115,9 @@ table.data.key { margin-top: 3mm; }
 
 .routinehead { width: ${f.live}mm; } .routinehead .who { text-align: right; vertical-align: middle; width: 50mm; } .routinehead .who svg { display: inline-block; }
 table.routinetable { width: ${f.live}mm; table-layout: fixed; margin-top: 1.5mm; line-height: 1.2; font-size: ${look.primary?then(14.7, 11)}pt; }
-.routinetable td { height: ${(cover.routine?size gt 10)?then(12.9, 22)}mm; vertical-align: middle; padding: 0 2mm 0 0; box-sizing: border-box; }
-table.routinetable td { padding-top: 0; padding-bottom: 0; }
+table.routinetable td { height: ${(cover.routine?size gt 10)?then(12.9, 22)}mm; vertical-align: middle; padding: 0 2mm 0 0; box-sizing: border-box; }
+table.routinetable td { padding-top: 0; padding-bottom: 0; vertical-align: middle; }
+table.routinetable td.bandcell { vertical-align: top; }
 .routinetable .bandcell { width: 9mm; border: none; padding: 0; vertical-align: top; } .routinetable .no { width: 11mm; font-size: 16pt; font-weight: bold; text-align: right; padding-right: 3mm; } .routinetable .stop { width: 28mm; font-weight: bold; } .routinetable .do { width: 66mm; }
 table.routinetable th.no { padding-right: 3mm; } table.routinetable td.bandcell { border-bottom: none; } tr.first td { border-top: 1.8pt solid black; } tr.first td.bandcell { border-top: none; }
 .band { position: relative; width: 6.5mm; background: black; margin-top: 0.7mm; } .bandword { position: absolute; left: -16.75mm; width: 40mm; height: 8mm; line-height: 8mm; text-align: center; color: white; font-weight: bold; font-size: 11.5pt; transform: rotate(-90deg); letter-spacing: 0.4pt; }

@@ -137,11 +137,11 @@
   </@section>
 </div>
 
-<div class="page contents" id="contents" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
+<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
-  <@section heading=chapter.title railLines=2 level=3 class="tight">
-    <#if chapter.entries?size gt 5>
+  <@section heading=chapter.title railLines=0 level=3 class="tight">
+    <#if chapter.entries?size gt 3>
     <#assign half = (chapter.entries?size / 2)?ceiling>
     <table class="toc two">
       <#list 0..<half as row><tr>

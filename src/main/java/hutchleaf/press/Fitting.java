@@ -14,9 +14,15 @@ import org.w3c.dom.Element;
 /**
  * Makes text fit its place: each element with {@code data-fit} gets the first of its classes with which it is no taller
  * than {@code data-fit-height} and nothing sticks out of it. All are tried together, one class per layout. One with
- * {@code data-fit-else="flow"} may run on to the next page instead: if no class fits it gets its first one back.
+ * {@code data-fit-else="flow"} may run on to the next page instead: if no class fits it gets its first one back,
+ * and the class {@code flows}.
  */
 final class Fitting {
+    private static final String FLOWS = "flows";
+
+    /** The engine books justified lines up to 0.2 mm wider than they are; a word that is too long is off by more. */
+    private static final Length WIDTH_TOLERANCE = Length.mm(0.5);
+
     private final Place fallback;
     private final Problems problems;
     private final List<Trial> open = new ArrayList<>();
@@ -51,6 +57,11 @@ final class Fitting {
         return changed;
     }
 
+    /** The elements that have not found their class yet. */
+    List<Element> open() {
+        return open.stream().map(trial -> trial.element).toList();
+    }
+
     private void report(Trial trial, Galley galley) {
         Length tall = trial.tooTall(galley);
         boolean height = tall.compareTo(Length.TOLERANCE) > 0;
@@ -79,7 +90,7 @@ final class Fitting {
 
         boolean fits(Galley galley) {
             return tooTall(galley).compareTo(Length.TOLERANCE) <= 0
-                    && galley.overhang(element).compareTo(Length.TOLERANCE) <= 0;
+                    && galley.overhang(element).compareTo(WIDTH_TOLERANCE) <= 0;
         }
 
         /** By how much it is taller than allowed, zero or less when it is not; no limit means any height will do. */
@@ -118,6 +129,7 @@ final class Fitting {
         void loosen() {
             Dom.removeClass(element, classes.get(at));
             Dom.addClass(element, classes.get(0));
+            Dom.addClass(element, FLOWS);
         }
 
         String what() {

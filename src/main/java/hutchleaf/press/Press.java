@@ -67,10 +67,16 @@ public final class Press {
     private Galley settle(Document document, Map<Element, Drawing> drawn, Place whole, Problems problems) {
         Fitting fitting = new Fitting(document, whole, problems);
         Starts starts = new Starts(document, whole, problems);
+        SetAside aside = new SetAside(document);
         int rounds = 0;
         while (true) {
             Galley galley = typesetter.set(document, drawn, complaint -> complain(complaint, whole, problems));
             boolean again = fitting.step(galley);
+            if (again) {
+                aside.allBut(fitting.open());
+            } else {
+                again = aside.nothing();
+            }
             if (!again && rounds < MOST_START_ROUNDS) {
                 again = starts.step(galley);
                 rounds++;

@@ -15,6 +15,7 @@ import com.openhtmltopdf.simple.extend.XhtmlNamespaceHandler;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.util.XRLogger;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -58,7 +59,7 @@ final class Typesetter {
         builder.withDiagnosticConsumer(diagnostic -> pass(diagnostic, complaints));
         PdfBoxRenderer renderer = builder.buildPdfRenderer();
         typefaces.register(renderer.getFontResolver(), renderer.getPdfDocument());
-        renderer.getSharedContext().setReplacedElementFactory(new Placing(drawings));
+        renderer.getSharedContext().setReplacedElementFactory(new Placing(drawings, new HashMap<>()));
         return new Galley(renderer);
     }
 
@@ -70,12 +71,13 @@ final class Typesetter {
     }
 
     /** Puts each img and inline svg in its box. */
-    private record Placing(Map<Element, Drawing> drawings) implements ReplacedElementFactory {
+    private record Placing(Map<Element, Drawing> drawings, Map<DrawnElement.Stamp, DrawnElement.Stamp> stamps)
+            implements ReplacedElementFactory {
         @Override
         public @Nullable ReplacedElement createReplacedElement(
                 LayoutContext c, BlockBox box, UserAgentCallback uac, int cssWidth, int cssHeight) {
             Drawing drawing = drawings.get(box.getElement());
-            return drawing == null ? null : new DrawnElement(drawing, c.getDotsPerPixel());
+            return drawing == null ? null : new DrawnElement(drawing, stamps, c.getDotsPerPixel(), cssWidth, cssHeight);
         }
 
         @Override
