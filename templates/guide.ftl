@@ -47,8 +47,8 @@
     <@marks.hopline hops=open width=f.live/>
     <div class="coverends"><span class="from">${stops[0].name}</span><span class="count">${stops?size} stops</span><span class="to">${stops[stops?size - 1].name}</span></div>
   </div>
-  <div class="belongs"><span class="label">This guide belongs to</span><span class="line">&#160;</span></div>
-  <div class="belongs second"><span class="label">and this rabbit</span><span class="line">&#160;</span></div>
+  <div class="belongs"><div class="label">This guide belongs to</div><div class="line">&#160;</div></div>
+  <div class="belongs second"><div class="label">and this rabbit</div><div class="line">&#160;</div></div>
   <div class="coverfoot"><span class="club">${cover.club}</span><span class="ages"><#if cover.belongsTo?has_content>${cover.belongsTo}; check your club&#8217;s own rule</#if></span></div>
 </div>
 
