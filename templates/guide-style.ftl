@@ -128,7 +128,7 @@ table.routinetable th.no { padding-right: 3mm; } table.routinetable td.bandcell 
 
 .cover { height: ${f.liveHeight - 1}mm; position: relative; }
 .covertop { position: absolute; left: 0; top: 2mm; width: ${f.live}mm; border-bottom: 2.2pt solid black; height: 9mm; } .brand { position: absolute; left: 0; top: 0; font-weight: bold; font-size: 14pt; } .series { position: absolute; right: 0; top: 0.6mm; font-size: 11pt; }
-.covertoes { position: absolute; left: 0; top: 24mm; } h1 { position: absolute; left: 44mm; top: 21mm; font-size: 52pt; line-height: 1.1; }
+.covertoes { position: absolute; left: 0; top: 24mm; } h1 { margin-left: 44mm; padding-top: 21mm; font-size: 52pt; line-height: 1.1; }
 .coversub { position: absolute; left: 44mm; top: 46mm; font-size: 27pt; line-height: 1.25; } .coverlead { position: absolute; left: 44mm; top: 73mm; width: 112mm; font-size: ${[t.body, 13]?max}pt; line-height: 1.4; }
 .coverrabbit { position: absolute; left: ${(f.live - 124) / 2}mm; top: 104mm; width: 124mm; }
 .coverhops { position: absolute; left: 0; top: 184mm; width: ${f.live}mm; } .coverends { position: relative; height: 6mm; font-size: 11pt; } .coverends span { position: absolute; top: 1mm; } .coverends .from { left: 0; } .coverends .to { right: 0; } .coverends .count { left: 0; width: ${f.live}mm; text-align: center; }

@@ -35,9 +35,9 @@
 </tr></table></div>
 
 <div class="cover">
+  <h1>${look.level}</h1>
   <div class="covertop"><span class="brand">Hutchleaf</span><span class="series">Study guides for rabbit showmanship</span></div>
   <div class="covertoes"><@marks.toes n=look.toes half=17/></div>
-  <h1>${look.level}</h1>
   <p class="coversub">Show your rabbit,<br/>stop by stop</p>
   <p class="coverlead">What to do with your hands, what to look for, and what to say, from the first step to the judge&#8217;s last question.</p>
   <div class="coverrabbit"><@marks.rabbit width=124/></div>
