@@ -90,7 +90,7 @@ public final class PdfWords {
                     first.getXDirAdj() * MM_PER_POINT,
                     first.getYDirAdj() * MM_PER_POINT,
                     (end - first.getXDirAdj()) * MM_PER_POINT,
-                    first.getYScale());
+                    Math.round(first.getYScale() * 10) / 10.0);
         }
     }
 }
