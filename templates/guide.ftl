@@ -35,9 +35,9 @@
 </tr></table></div>
 
 <div class="cover">
+  <h1>${look.level}</h1>
   <div class="covertop"><span class="brand">Hutchleaf</span><span class="series">Study guides for rabbit showmanship</span></div>
   <div class="covertoes"><@marks.toes n=look.toes half=17/></div>
-  <h1>${look.level}</h1>
   <p class="coversub">Show your rabbit,<br/>stop by stop</p>
   <p class="coverlead">What to do with your hands, what to look for, and what to say, from the first step to the judge&#8217;s last question.</p>
   <div class="coverrabbit"><@marks.rabbit width=124/></div>
@@ -47,8 +47,8 @@
     <@marks.hopline hops=open width=f.live/>
     <div class="coverends"><span class="from">${stops[0].name}</span><span class="count">${stops?size} stops</span><span class="to">${stops[stops?size - 1].name}</span></div>
   </div>
-  <div class="belongs"><span class="label">This guide belongs to</span><span class="line">&#160;</span></div>
-  <div class="belongs second"><span class="label">and this rabbit</span><span class="line">&#160;</span></div>
+  <div class="belongs"><div class="label">This guide belongs to</div><div class="line">&#160;</div></div>
+  <div class="belongs second"><div class="label">and this rabbit</div><div class="line">&#160;</div></div>
   <div class="coverfoot"><span class="club">${cover.club}</span><span class="ages"><#if cover.belongsTo?has_content>${cover.belongsTo}; check your club&#8217;s own rule</#if></span></div>
 </div>
 
@@ -87,7 +87,7 @@
 
 <#macro block b>
 <#if b.kind == "paragraph"><p>${b.text}</p>
-<#elseif b.kind == "bullets"><ul><#list b.items as item><li>${item}</li></#list></ul>
+<#elseif b.kind == "bullets"><ul><#list b.items as item><li><span class="dot">&#8226;</span>${item}</li></#list></ul>
 <#elseif b.kind == "numbered"><ol><#list b.items as item><li><span class="num">${item?counter}</span>${item}</li></#list></ol>
 <#elseif b.kind == "table"><@table data=b.table class=b.table.wide?then("wide", "")/>
 <#else><@figures pictures=[b.picture]/></#if>
@@ -100,11 +100,11 @@
 <#assign pics = []><#list s.blocks as b><#assign pics = pics + [b.picture]></#list>
 <@section heading=s.heading level=level class="whole"><@figures pictures=pics/></@section>
 <#else>
-<@section heading=s.heading railLines=s.railLines level=level><#list s.blocks as b><@block b=b/></#list></@section>
+<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !(b.table?? && b.table.wide)><@block b=b/></#if></#list></div><#list s.blocks as b><#if b.table?? && b.table.wide><@block b=b/></#if></#list></div>
 </#if>
 </#macro>
 
-<div class="page" id="how-to-use">
+<div class="page" id="how-to-use" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page that tells how to use the guide">
   <h2 class="plain">How to use this guide</h2>
   <@section heading=look.primary?then("One stop, one page", "One stop, two pages") railLines=2>
     <#if look.primary>
@@ -137,11 +137,11 @@
   </@section>
 </div>
 
-<div class="page contents" id="contents">
+<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
-  <@section heading=chapter.title railLines=2 level=3 class="tight">
-    <#if chapter.entries?size gt 5>
+  <@section heading=chapter.title railLines=0 level=3 class="tight">
+    <#if chapter.entries?size gt 3>
     <#assign half = (chapter.entries?size / 2)?ceiling>
     <table class="toc two">
       <#list 0..<half as row><tr>
@@ -162,7 +162,7 @@
   </#list>
 </div>
 
-<div class="page" id="safety">
+<div class="page" id="safety" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm"<#if cover.safety??> data-place="${cover.safety.place}"</#if> data-what="the page on safety">
   <#if cover.safety??>
   <#assign safety = cover.safety>
   <h2 class="plain" id="${safety.anchor}">${safety.title}</h2>
@@ -247,7 +247,7 @@
 </#list>
 
 <#list topics as topic>
-<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}">
+<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}" data-fit="roomy snug close" data-fit-else="flow" data-fit-height="${f.liveHeight}mm" data-place="${topic.place}">
   <div class="topichead"><div class="topicmark"><@marks.toes n=look.toes half=8/><p class="note">${topic.label}</p></div><h2>${topic.title}</h2><#if topic.lead??><p class="lead">${topic.lead}</p></#if></div>
   <#list topic.sections as s><@sectionview s=s/></#list>
   <#if topic.words?has_content>
@@ -264,7 +264,7 @@
   <p class="note">Cover the points and answer aloud. Any true words will do.</p>
   <#list back.asked as group>
   <div class="sec whole"><div class="rail"><h3>${group.title}</h3><p class="note">page <a class="pageof" href="#${group.anchor}">&#160;</a></p></div><div class="body tall">
-    <#list group.questions as q><div class="asked"><p><strong>${q.question}</strong><#if q.need?has_content> <span class="note">${q.need}</span></#if></p><ul><#list q.points as point><li>${point}</li></#list></ul></div></#list>
+    <#list group.questions as q><div class="asked"><p><strong>${q.question}</strong><#if q.need?has_content> <span class="note">${q.need}</span></#if></p><#if look.primary><ul><#list q.points as point><li><span class="dot">&#8226;</span>${point}</li></#list></ul><#else><p class="points"><#list q.points as point>${point}<#sep>; </#sep></#list></p></#if></div></#list>
   </div></div>
   </#list>
 </div>
@@ -309,7 +309,7 @@
 <div class="page" id="sources">
   <h2 class="plain">Where the facts come from</h2>
   <p class="note">Figures were read in these places. Rules change: your own rule book and a licensed veterinarian come first.</p>
-  <ul class="sources"><#list back.sources as source><li>${source.text}</li></#list></ul>
+  <ul class="sources"><#list back.sources as source><li><span class="dot">&#8226;</span>${source.text}</li></#list></ul>
 </div>
 </#if>
 </body>

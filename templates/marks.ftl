@@ -35,7 +35,7 @@
     </#if><#t>
   </#list><#t>
 </svg><#t>
-<#list hops as hop><#if hop.here><div class="here" style="left:${3.5 + step * hop?index - 4}mm">${hop.no}</div></#if></#list><#t>
+<#list hops as hop><#if hop.here><div class="here" style="left:${3.5 + step * hop?index - 3.5}mm">${hop.no}</div></#if></#list><#t>
 </div>
 </#macro>
 

@@ -57,7 +57,8 @@ final class Outputs {
         if (Files.exists(manifest)) {
             for (String name : Files.readAllLines(manifest)) {
                 Path old = folder.resolve(name).normalize();
-                if (!files.containsKey(name) && old.startsWith(folder.normalize())) {
+                // An empty line would name the folder itself; whatever else is no file of ours stays too.
+                if (!files.containsKey(name) && old.startsWith(folder.normalize()) && Files.isRegularFile(old)) {
                     Files.deleteIfExists(old);
                 }
             }

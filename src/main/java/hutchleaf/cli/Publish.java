@@ -2,22 +2,27 @@ package hutchleaf.cli;
 
 import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
-import hutchleaf.edition.Edition;
+import hutchleaf.contest.ScoreCheck;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
-import hutchleaf.page.Manuscript;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Templates;
-import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
-import hutchleaf.sheet.Sides;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 
 /** The main job from top to bottom: content tree, editions, pages, press, finished files. */
 final class Publish {
@@ -26,12 +31,13 @@ final class Publish {
 
     private static final String LANGUAGE = "en";
 
+    /** Divisions printed side by side. More would not fit the memory of a small computer. */
+    private static final int SIDE_BY_SIDE = 2;
+
     private final Request request;
     private final PrintWriter out;
     private final PrintWriter err;
     private final Problems problems = new Problems();
-    private final Map<String, Printed> files = new LinkedHashMap<>();
-    private final Table table = new Table();
 
     Publish(Request request, PrintWriter out, PrintWriter err) {
         this.request = request;
@@ -44,44 +50,54 @@ final class Publish {
                 .map(folder -> new ContentTree(folder, folder.getFileName().toString()))
                 .orElseGet(Embedded::content);
         Optional<Library> library = LibraryReader.read(tree, problems);
-        library.ifPresent(found -> print(found, tree));
+        library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
+        List<LevelRun> runs = library.map(found -> print(found, tree)).orElse(List.of());
+        runs.forEach(run -> problems.addAll(run.problems()));
         problems.sorted().forEach(err::println);
         if (problems.hasErrors()) {
             err.println("Nothing was written.");
             return Exit.CONTENT_TO_MEND;
         }
-        new Outputs(request.out()).replace(files);
-        table.print(out);
+        write(runs);
         return Exit.DONE;
     }
 
-    private void print(Library library, ContentTree tree) {
-        Publications publications = new Publications(
-                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), LANGUAGE);
-        Press press = new Press(tree::bytes);
-        for (Level level : Level.values()) {
-            Edition edition = Edition.of(library, level, problems);
-            if (!problems.hasErrors()) {
-                add(
-                        "guides/study-guide-" + level.word(),
-                        "members, " + level.word(),
-                        publications.guide(edition, club(), problems),
-                        press,
-                        Sides.TWO);
+    private void write(List<LevelRun> runs) {
+        Map<String, Printed> files = new LinkedHashMap<>();
+        Table table = new Table();
+        for (LevelRun run : runs) {
+            for (LevelRun.Made made : run.made()) {
+                files.put(made.file(), made.printed());
+                table.add(made.file(), made.printed().pages(), made.sheets(), made.whom());
             }
         }
+        new Outputs(request.out()).replace(files);
+        table.print(out);
     }
 
-    private static String club() {
-        return "Quarry Bend Small Stock Club";
-    }
-
-    private Optional<Printed> add(String name, String whom, Optional<Manuscript> manuscript, Press press, Sides sides) {
-        Optional<Printed> printed = manuscript.flatMap(pages -> press.print(pages, problems));
-        printed.ifPresent(pdf -> {
-            files.put(name + ".pdf", pdf);
-            table.add(name + ".pdf", pdf.pages(), sides.sheets(pdf.pages()), whom);
-        });
-        return printed;
+    /** Prints every level, the longest first, and gives them back youngest first. */
+    private List<LevelRun> print(Library library, ContentTree tree) {
+        Publications publications = new Publications(
+                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), LANGUAGE);
+        ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
+        try {
+            List<Future<LevelRun>> started = new ArrayList<>();
+            Arrays.stream(Level.values())
+                    .sorted(Comparator.reverseOrder())
+                    .forEach(level -> started.add(
+                            threads.submit(() -> new LevelRun(level, publications, tree::bytes).run(library))));
+            List<LevelRun> runs = new ArrayList<>();
+            for (Future<LevelRun> future : started) {
+                runs.add(0, future.get());
+            }
+            return runs;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the run was interrupted", e);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException ours ? ours : new IllegalStateException(e);
+        } finally {
+            threads.shutdownNow();
+        }
     }
 }

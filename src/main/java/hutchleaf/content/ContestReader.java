@@ -6,6 +6,7 @@ import hutchleaf.model.DivisionRule.By;
 import hutchleaf.model.Level;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.model.Subject;
+import hutchleaf.model.WentWell;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads the tables in {@code contest/}: the score sheet, the blueprint of a question set, the divisions. */
+/** Reads the tables in {@code contest/}: the score sheet, the blueprint of a question set, the divisions, primary's slip. */
 final class ContestReader {
     private static final List<String> BLOCKS =
             List.of("level", "block", "name", "stops", "looking for", "hands", "voice");
@@ -93,5 +94,9 @@ final class ContestReader {
                     terms));
         }
         return rules;
+    }
+
+    static WentWell wentWell(MarkdownFile file, Problems problems) {
+        return new WentWell(file.front().require("title", problems), file.at(), DataFile.items(file, problems));
     }
 }

@@ -124,11 +124,12 @@ final class CrossCheck {
         practice.questions()
                 .forEach(question -> Stream.concat(Stream.of(question.question()), question.points().stream())
                         .forEach(words -> words(words, question.at())));
-        practice.selfTest().forEach(item -> words(item.question(), item.at()));
+        practice.selfTest().forEach(item -> item.words().forEach(words -> words(words, item.at())));
     }
 
     private void block(Block block) {
-        if (block instanceof Block.Picture picture && tree.bytes(picture.file()).isEmpty()) {
+        if (block instanceof Block.Picture picture
+                && !library.tables().drawings().containsKey(picture.file())) {
             problems.add(
                     picture.at(),
                     "no figure '" + picture.file() + "'",

@@ -1,10 +1,12 @@
 package hutchleaf.content;
 
 import hutchleaf.model.Block;
+import hutchleaf.model.Words;
 import hutchleaf.problem.Problems;
 import java.util.List;
+import java.util.Optional;
 
-/** A Markdown file that holds tables of data; prose around them is for whoever edits it. */
+/** A Markdown file that holds tables or lists of data; prose around them is for whoever edits it. */
 final class DataFile {
     private static final List<String> KEYS = List.of("title", "sources");
 
@@ -26,5 +28,18 @@ final class DataFile {
             return List.of();
         }
         return Table.rows(tables.get(index), columns, problems);
+    }
+
+    /** The items of the file's first list, which has to be there. */
+    static List<Words> items(MarkdownFile file, Problems problems) {
+        file.front().allowOnly(KEYS, problems);
+        Optional<Block.Bullets> list = file.lead().stream()
+                .filter(Block.Bullets.class::isInstance)
+                .map(Block.Bullets.class::cast)
+                .findFirst();
+        if (list.isEmpty()) {
+            problems.add(file.at(), "a list is missing", "add one, each line with - in front");
+        }
+        return list.map(Block.Bullets::items).orElse(List.of());
     }
 }

@@ -12,7 +12,7 @@ final class HeadingWords {
     static Words read(Part part, Problems problems) {
         Node parsed = Markdown.parser().parse(part.heading().text()).getFirstChild();
         return parsed instanceof Paragraph
-                ? InlineReader.read(parsed, part.at(), "", problems)
+                ? InlineReader.read(parsed, part.at(), part.folder(), problems)
                 : Words.of(new Quotes().curl(part.heading().text()));
     }
 }

@@ -16,13 +16,14 @@ public final class LibraryReader {
     private static final String SCORE_SHEET = "contest/scoresheet.md";
     private static final String BLUEPRINT = "contest/questions.md";
     private static final String DIVISIONS = "contest/divisions.md";
+    private static final String WENT_WELL = "contest/went-well.md";
     private static final String BREEDS = "breeds/breeds.md";
     private static final String COLOURS = "colours/colours.md";
     private static final String FACTS = "facts.md";
     private static final String SOURCES = "sources.md";
     private static final String RETIRED = "words/retired.md";
     private static final List<String> DATA =
-            List.of(STATIONS, SCORE_SHEET, BLUEPRINT, DIVISIONS, BREEDS, COLOURS, FACTS, SOURCES, RETIRED);
+            List.of(STATIONS, SCORE_SHEET, BLUEPRINT, DIVISIONS, WENT_WELL, BREEDS, COLOURS, FACTS, SOURCES, RETIRED);
 
     private final ContentTree tree;
     private final Problems problems;
@@ -53,7 +54,8 @@ public final class LibraryReader {
                 new Library.Contest(
                         ContestReader.scoreSheets(file(SCORE_SHEET), problems),
                         ContestReader.blueprint(file(BLUEPRINT), problems),
-                        ContestReader.divisions(file(DIVISIONS), problems)),
+                        ContestReader.divisions(file(DIVISIONS), problems),
+                        ContestReader.wentWell(file(WENT_WELL), problems)),
                 new Library.Tables(
                         TablesReader.facts(file(FACTS), problems),
                         TablesReader.sources(file(SOURCES), problems),

@@ -35,18 +35,26 @@ public final class MarkdownFile {
         MarkdownFile read = new MarkdownFile(file, front);
         // The front matter's lines stay as empty ones, so that the parser's line numbers are the file's.
         String body = "\n".repeat(front.lines()) + String.join("\n", lines.subList(front.lines(), lines.size()));
-        BlockReader blocks = new BlockReader(file, TreePath.folder(path), problems);
-        read.fill(Markdown.parser().parse(body), lines, blocks, problems);
+        read.fill(Markdown.parser().parse(body), lines, TreePath.folder(path), problems);
         return read;
     }
 
-    private void fill(Node document, List<String> lines, BlockReader reader, Problems problems) {
+    private void fill(Node document, List<String> lines, String folder, Problems problems) {
+        BlockReader reader = new BlockReader(at, folder, problems);
         List<Open> sections = new ArrayList<>();
         List<Block> target = lead;
         for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof org.commonmark.node.Heading heading) {
                 Place place = reader.place(node);
-                String raw = lines.get(place.line() - 1).strip().replaceFirst("^#+\\s*", "");
+                String line = lines.get(place.line() - 1).strip();
+                if (!line.startsWith("#")) {
+                    problems.add(
+                            place,
+                            "a heading underlined with --- or ===",
+                            "start a heading with ##, and put an empty line before a rule");
+                    continue;
+                }
+                String raw = line.replaceFirst("^#+\\s*", "").replaceFirst("(^|\\s+)#+$", "");
                 Open opened = new Open(Heading.parse(raw, place, problems), place);
                 if (heading.getLevel() == SECTION) {
                     sections.add(opened);
@@ -63,7 +71,7 @@ public final class MarkdownFile {
                 reader.read(node).ifPresent(target::add);
             }
         }
-        sections.forEach(section -> parts.add(section.close()));
+        sections.forEach(section -> parts.add(section.close(folder)));
     }
 
     public Place at() {
@@ -95,8 +103,13 @@ public final class MarkdownFile {
             this.at = at;
         }
 
-        Part close() {
-            return new Part(heading, at, blocks, items.stream().map(Open::close).toList());
+        Part close(String folder) {
+            return new Part(
+                    heading,
+                    at,
+                    folder,
+                    blocks,
+                    items.stream().map(item -> item.close(folder)).toList());
         }
     }
 }

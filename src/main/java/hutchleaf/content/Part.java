@@ -5,8 +5,12 @@ import hutchleaf.problem.Place;
 import java.util.List;
 import java.util.Optional;
 
-/** A heading with what stands under it, before anyone asks what it means. */
-record Part(Heading heading, Place at, List<Block> blocks, List<Part> parts) {
+/**
+ * A heading with what stands under it, before anyone asks what it means.
+ *
+ * @param folder the file's folder from the content root, which links start from
+ */
+record Part(Heading heading, Place at, String folder, List<Block> blocks, List<Part> parts) {
     Part {
         blocks = List.copyOf(blocks);
         parts = List.copyOf(parts);

@@ -43,14 +43,18 @@ final class QuestionReader {
     }
 
     private int enough(Part part, int points) {
-        Optional<Integer> any = part.heading().options().stream()
+        Optional<String> any = part.heading().options().stream()
                 .filter(option -> option.startsWith(ANY))
-                .map(option -> Integer.parseInt(option.substring(ANY.length())))
+                .map(option -> option.substring(ANY.length()))
                 .findFirst();
-        if (any.isPresent() && (any.get() < 1 || any.get() > points)) {
+        if (any.isEmpty()) {
+            return points;
+        }
+        int enough = any.get().length() > 3 ? 0 : Integer.parseInt(any.get());
+        if (enough < 1 || enough > points) {
             problems.add(part.at(), "'any " + any.get() + "' of " + points + " points", "ask for 1 to " + points);
             return points;
         }
-        return any.orElse(points);
+        return enough;
     }
 }

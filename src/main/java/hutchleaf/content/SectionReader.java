@@ -26,7 +26,7 @@ final class SectionReader {
                         "a ### heading inside '" + part.heading().text() + "'",
                         "use ## here; ### belongs to Words, Cards, Judge may ask and Self-test"));
         Kind kind = kind(part, problems);
-        Section section = new Section(kind, part.heading().text(), levels, part.at(), part.blocks());
+        Section section = new Section(kind, new Quotes().curl(part.heading().text()), levels, part.at(), part.blocks());
         Optional<String> fault = fault(kind, part);
         fault.ifPresent(mend -> problems.add(part.at(), "'" + part.heading().text() + "' is not in its form", mend));
         return fault.isEmpty() ? section : new Section(Kind.PROSE, section.heading(), levels, part.at(), part.blocks());

@@ -61,10 +61,20 @@ final class SelfTestReader {
         if (strong.isEmpty()) {
             return Optional.of(new SelfTestItem.Aloud(question, levels, part.at(), items, why));
         }
-        List<Words> choices = items.stream().map(item -> Words.of(item.plain())).toList();
+        List<Words> choices = items.stream().map(SelfTestReader::unmarked).toList();
         return strong.size() == 1 && items.size() >= 2
                 ? Optional.of(new SelfTestItem.TickOne(question, levels, part.at(), choices, strong.get(0), why))
                 : Optional.empty();
+    }
+
+    /** A choice as it is printed: the right one is not set apart. */
+    private static Words unmarked(Words choice) {
+        if (!startsStrong(choice)) {
+            return choice;
+        }
+        List<Inline> runs = new ArrayList<>(((Inline.Strong) choice.runs().get(0)).inside());
+        runs.addAll(choice.runs().subList(1, choice.runs().size()));
+        return new Words(runs);
     }
 
     private static boolean startsStrong(Words words) {

@@ -26,6 +26,9 @@ final class TopicReader {
     private static final List<String> KEYS = List.of("title", "level", "station", "code", "sources", "breed");
     private static final int LONGEST_TITLE = 40;
 
+    /** Sections that hold ### parts and nothing else. */
+    private static final List<String> OF_PARTS = List.of("Words", "Cards", "Judge may ask", "Self-test");
+
     private final MarkdownFile file;
     private final String path;
     private final Problems problems;
@@ -69,6 +72,13 @@ final class TopicReader {
     }
 
     private void read(Part part, Levels levels, Topic.Head head) {
+        if (OF_PARTS.contains(part.heading().text())) {
+            part.blocks()
+                    .forEach(block -> problems.add(
+                            block.at(),
+                            "text right under '" + part.heading().text() + "'",
+                            "put it under a ### heading of its own"));
+        }
         switch (part.heading().text()) {
             case "Words" -> terms.addAll(new TermReader(problems).read(part, levels));
             case "Cards" -> cards.addAll(new CardReader(head.code(), problems).read(part, levels));

@@ -1,5 +1,7 @@
 package hutchleaf.model;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,7 +9,8 @@ import java.util.Optional;
 /** The whole content tree, read and checked. Topics are sorted by subject and code. */
 public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables) {
     /** What the judge's paper and the divisions are made from. */
-    public record Contest(List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions) {
+    public record Contest(
+            List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions, WentWell wentWell) {
         public Contest {
             scoreSheets = List.copyOf(scoreSheets);
             divisions = List.copyOf(divisions);
@@ -26,11 +29,16 @@ public record Library(List<Topic> topics, Routine routine, Contest contest, Tabl
             List<Colour> colours,
             Map<String, Drawing> drawings) {
         public Tables {
-            facts = Map.copyOf(facts);
-            sources = Map.copyOf(sources);
+            facts = inOrder(facts);
+            sources = inOrder(sources);
             breeds = List.copyOf(breeds);
             colours = List.copyOf(colours);
-            drawings = Map.copyOf(drawings);
+            drawings = inOrder(drawings);
+        }
+
+        /** A copy that keeps the order of the file, which messages show. */
+        private static <V> Map<String, V> inOrder(Map<String, V> rows) {
+            return Collections.unmodifiableMap(new LinkedHashMap<>(rows));
         }
     }
 

@@ -2,6 +2,7 @@ package hutchleaf.model;
 
 import hutchleaf.problem.Place;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** One question of the self-test. Each gives the reason that the key prints. */
 public sealed interface SelfTestItem {
@@ -12,6 +13,19 @@ public sealed interface SelfTestItem {
     Place at();
 
     Words why();
+
+    /** Every line of words in the item. */
+    default Stream<Words> words() {
+        List<Words> inside = List.of();
+        if (this instanceof TickOne tick) {
+            inside = tick.choices();
+        } else if (this instanceof Gap gap) {
+            inside = List.of(gap.answer());
+        } else if (this instanceof Aloud aloud) {
+            inside = aloud.points();
+        }
+        return Stream.concat(Stream.of(question(), why()), inside.stream());
+    }
 
     /**
      * A question with choices.

@@ -1,5 +1,7 @@
 package hutchleaf.page;
 
+import hutchleaf.edition.Edition;
+import hutchleaf.model.Fact;
 import hutchleaf.model.Inline;
 import hutchleaf.model.SelfTestItem;
 import hutchleaf.model.Words;
@@ -11,6 +13,8 @@ import java.util.stream.Collectors;
 
 /** Words to XHTML: text escaped, links to what the edition holds, blanks filled or left as a line to write on. */
 final class Markup implements Inline.Cases<String> {
+    private static final String FACT = "fact.";
+
     private final Function<String, Optional<String>> anchorOf;
     private final Function<String, Optional<String>> filling;
 
@@ -23,6 +27,16 @@ final class Markup implements Inline.Cases<String> {
     Markup(Function<String, Optional<String>> anchorOf, Function<String, Optional<String>> filling) {
         this.anchorOf = anchorOf;
         this.filling = filling;
+    }
+
+    /** A writer for paper that stands alone: facts are filled in, nothing is a link. */
+    static Markup unlinked(Edition edition) {
+        return new Markup(
+                path -> Optional.empty(),
+                blank -> blank.startsWith(FACT)
+                        ? Optional.ofNullable(edition.library().tables().facts().get(blank.substring(FACT.length())))
+                                .map(Fact::printed)
+                        : Optional.empty());
     }
 
     Xml write(Words words) {

@@ -1,8 +1,14 @@
 package hutchleaf.page;
 
+import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
+import hutchleaf.model.Level;
+import hutchleaf.model.ScoreSheet;
+import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The door of this stage: one method for each kind of publication. */
@@ -30,6 +36,74 @@ public final class Publications {
     public Optional<Manuscript> guide(Edition edition, String club, Problems problems) {
         return manuscript(
                 edition.level().title() + " study guide", "guide.ftl", GuidePages.of(edition, paper, club), problems);
+    }
+
+    /** A deck of fold-over flashcards, with a first page that tells how to make them. */
+    public Optional<Manuscript> deck(Edition edition, Problems problems) {
+        return manuscript(edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, paper), problems);
+    }
+
+    /**
+     * A score sheet for one contestant.
+     *
+     * @param club whose name stands on it; may be empty
+     * @return empty for primary, which gets no points
+     */
+    public Optional<Manuscript> scoreSheet(Edition edition, String club, Problems problems) {
+        return sheet(edition, problems)
+                .flatMap(sheet -> ScorePages.of(edition, sheet, paper, club, problems))
+                .flatMap(view ->
+                        manuscript(edition.level().title() + " score sheet", "score-sheet.ftl", view, problems));
+    }
+
+    /**
+     * A grid for ten contestants.
+     *
+     * @return empty for primary, which gets no points
+     */
+    public Optional<Manuscript> scoreGrid(Edition edition, Problems problems) {
+        return sheet(edition, problems)
+                .flatMap(sheet -> manuscript(
+                        edition.level().title() + " score grid",
+                        "score-grid.ftl",
+                        GridPages.of(edition, sheet, paper),
+                        problems));
+    }
+
+    private static Optional<ScoreSheet> sheet(Edition edition, Problems problems) {
+        Optional<ScoreSheet> sheet = edition.library().contest().sheetFor(edition.level());
+        if (sheet.isEmpty() && edition.level() != Level.PRIMARY) {
+            problems.add(
+                    Place.whole("content/contest/scoresheet.md"),
+                    "no rows for " + edition.level().word(),
+                    "add its six blocks and what counts all through");
+        }
+        return sheet;
+    }
+
+    /**
+     * Question sets, a page each.
+     *
+     * @param sets one or more, drawn for the edition
+     * @param guidePages the page of the guide on which each topic starts, by its anchor; a topic without one prints none
+     */
+    public Optional<Manuscript> questions(
+            Edition edition, List<QuestionSet> sets, Map<String, Integer> guidePages, Problems problems) {
+        return manuscript(
+                edition.level().title() + " questions for the judge",
+                "questions.ftl",
+                QuestionPages.of(edition, paper, sets, guidePages),
+                problems);
+    }
+
+    /**
+     * Primary's sheet without points: two slips of half a page.
+     *
+     * @param club whose name stands on it; may be empty
+     */
+    public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
+        return WentWellPages.of(edition, paper, club, problems)
+                .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
     }
 
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {

@@ -20,12 +20,17 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The templates, locked down: XHTML is escaped by itself, no class can be made, records arrive as maps, and an
  * undefined name stops the run with its line. Safe between threads.
  */
 public final class Templates {
+    /** Freemarker puts what failed on the line after its message, behind an arrow and before its place. */
+    private static final Pattern FAILING = Pattern.compile(":\\s*\\R==> (.*?)(?: {2}\\[.*)?(?:\\R|$)");
+
     private final Configuration configuration;
 
     private Templates(TemplateLoader loader) {
@@ -55,7 +60,18 @@ public final class Templates {
     /** Templates of a folder; nothing outside it can be included. */
     public static Templates folder(Path folder) {
         try {
-            return new Templates(new FileTemplateLoader(folder.toFile()));
+            return new Templates(new FileTemplateLoader(folder.toFile()) {
+                @Override
+                public @Nullable Object findTemplateSource(String name) throws IOException {
+                    try {
+                        return super.findTemplateSource(name);
+                    } catch (SecurityException e) {
+                        // A symbolic link that leaves the folder: an author's mistake, told like a file that is
+                        // missing.
+                        return null;
+                    }
+                }
+            });
         } catch (IOException e) {
             throw new UncheckedIOException("could not open " + folder, e);
         }
@@ -85,7 +101,12 @@ public final class Templates {
     }
 
     private static void add(Problems problems, String name, Integer line, String message) {
-        String first = message.lines().findFirst().orElse(message).strip();
+        String first = FAILING.matcher(message.strip())
+                .replaceFirst(": $1\n")
+                .lines()
+                .findFirst()
+                .orElse(message)
+                .strip();
         problems.add(
                 new Place(shown(name), line == null ? 0 : line),
                 "the template stops: " + first.replaceAll("[.:]$", ""),

@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Attr;
-import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
@@ -100,11 +99,18 @@ final class Dom {
         return Optional.empty();
     }
 
-    static boolean isInline(Element svg) {
-        return name(svg).equals("svg");
+    /** Whether this is a drawing written into the page. */
+    static boolean isInline(Element element) {
+        return name(element).equals("svg");
     }
 
-    static Element root(Document document) {
-        return document.getDocumentElement();
+    /** Whether this is such a drawing or part of one. */
+    static boolean isInsideInline(Element element) {
+        for (Node at = element; at instanceof Element up; at = up.getParentNode()) {
+            if (isInline(up)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

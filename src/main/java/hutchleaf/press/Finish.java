@@ -2,14 +2,20 @@ package hutchleaf.press;
 
 import hutchleaf.page.Manuscript;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.TimeZone;
-import java.util.zip.CRC32;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -17,71 +23,97 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
-/** The last touches: title, language, fixed dates and identifier, page boxes, tags the engine leaves out. */
+/** The last pass over a painted document: tags mended, boxes, title, language, dates and identity set. */
 final class Finish {
+    static final String PRODUCER = "Hutchleaf";
+
+    /** The date in every file, so that the same content gives the same bytes. */
     private static final String DATE = "2000-01-01T00:00:00Z";
 
     private Finish() {}
 
-    static void apply(PDDocument pdf, Manuscript manuscript) throws IOException {
+    /** The finished file's bytes. */
+    static byte[] finish(PDDocument pdf, Manuscript manuscript) throws IOException {
+        Decoration.mark(pdf, TagMend.mend(pdf));
+        pdf.getPages().forEach(Finish::boxes);
+        catalog(pdf, manuscript);
+        information(pdf, manuscript);
+        identity(pdf, manuscript);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        pdf.save(out);
+        return out.toByteArray();
+    }
+
+    private static void boxes(PDPage page) {
+        page.setCropBox(page.getMediaBox());
+        page.setTrimBox(page.getMediaBox());
+        // ISO 14289-1, 7.18.3: the tab order follows the tags.
+        page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
+    }
+
+    private static void catalog(PDDocument pdf, Manuscript manuscript) throws IOException {
         PDDocumentCatalog catalog = pdf.getDocumentCatalog();
         catalog.setLanguage(manuscript.language());
-        PDViewerPreferences viewer = new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
-        viewer.setDisplayDocTitle(true);
-        catalog.setViewerPreferences(viewer);
-        pdf.setDocumentInformation(information(manuscript));
-        PDMetadata metadata =
-                new PDMetadata(pdf, new ByteArrayInputStream(xmp(manuscript).getBytes(StandardCharsets.UTF_8)));
-        metadata.getCOSObject().setItem(COSName.TYPE, COSName.METADATA);
-        metadata.getCOSObject().setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
-        catalog.setMetadata(metadata);
-        for (PDPage page : pdf.getPages()) {
-            page.setCropBox(page.getMediaBox());
-            page.setTrimBox(page.getMediaBox());
-            if (!page.getAnnotations().isEmpty()) {
-                page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
-            }
-        }
-        TagRepair.apply(catalog);
-        CRC32 sum = new CRC32();
-        sum.update(manuscript.xhtml().getBytes(StandardCharsets.UTF_8));
-        pdf.setDocumentId(sum.getValue());
+        PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+        preferences.setDisplayDocTitle(true);
+        catalog.setViewerPreferences(preferences);
+        byte[] xmp = xmp(manuscript).getBytes(StandardCharsets.UTF_8);
+        catalog.setMetadata(new PDMetadata(pdf, new ByteArrayInputStream(xmp)));
     }
 
-    private static PDDocumentInformation information(Manuscript manuscript) {
-        Calendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-        fixed.clear();
-        fixed.set(2000, Calendar.JANUARY, 1);
+    private static void information(PDDocument pdf, Manuscript manuscript) {
+        Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+        date.clear();
+        date.set(2000, Calendar.JANUARY, 1, 0, 0, 0);
         PDDocumentInformation information = new PDDocumentInformation();
         information.setTitle(manuscript.title());
-        information.setProducer("Hutchleaf");
-        information.setCreationDate(fixed);
-        information.setModificationDate(fixed);
-        return information;
+        information.setProducer(PRODUCER);
+        information.setCreationDate(date);
+        information.setModificationDate(date);
+        pdf.setDocumentInformation(information);
     }
 
-    /** XMP that says the same as the information dictionary, and PDF/UA-1 (ISO 14289-1, clause 5). */
+    /** Both halves of the ID, which PDFBox would otherwise take from the clock. */
+    private static void identity(PDDocument pdf, Manuscript manuscript) {
+        byte[] digest;
+        try {
+            String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
+            digest = MessageDigest.getInstance("SHA-256").digest(content.getBytes(StandardCharsets.UTF_8));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every JDK has SHA-256", e);
+        }
+        COSString id = new COSString(Arrays.copyOf(digest, 16));
+        COSArray both = new COSArray();
+        both.add(id);
+        both.add(id);
+        pdf.getDocument().setDocumentID(both);
+    }
+
     private static String xmp(Manuscript manuscript) {
         return """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/">
-                 <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-                  <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
-                   <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-                   <dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-                  </rdf:Description>
-                  <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
-                   <xmp:CreateDate>%s</xmp:CreateDate><xmp:ModifyDate>%s</xmp:ModifyDate>
-                  </rdf:Description>
-                  <rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/"><pdf:Producer>Hutchleaf</pdf:Producer></rdf:Description>
-                  <rdf:Description rdf:about="" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"><pdfuaid:part>1</pdfuaid:part></rdf:Description>
-                 </rdf:RDF>
+                <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+                <rdf:Description rdf:about=""
+                    xmlns:dc="http://purl.org/dc/elements/1.1/"
+                    xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
+                    xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"
+                    xmlns:xmp="http://ns.adobe.com/xap/1.0/">
+                <dc:format>application/pdf</dc:format>
+                <dc:title><rdf:Alt><rdf:li xml:lang="x-default">TITLE</rdf:li></rdf:Alt></dc:title>
+                <dc:language><rdf:Bag><rdf:li>LANGUAGE</rdf:li></rdf:Bag></dc:language>
+                <pdf:Producer>PRODUCER</pdf:Producer>
+                <xmp:CreateDate>DATE</xmp:CreateDate>
+                <xmp:ModifyDate>DATE</xmp:ModifyDate>
+                <xmp:MetadataDate>DATE</xmp:MetadataDate>
+                <pdfuaid:part>1</pdfuaid:part>
+                </rdf:Description>
+                </rdf:RDF>
                 </x:xmpmeta>
-                <?xpacket end="w"?>
-                """.formatted(escape(manuscript.title()), escape(manuscript.language()), DATE, DATE);
-    }
-
-    private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;");
+                <?xpacket end="r"?>
+                """.replace("PRODUCER", PRODUCER)
+                .replace("DATE", DATE)
+                .replace("LANGUAGE", Xml.escape(manuscript.language()))
+                .replace("TITLE", Xml.escape(manuscript.title()));
     }
 }

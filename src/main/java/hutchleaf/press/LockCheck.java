@@ -102,20 +102,11 @@ final class LockCheck {
         if (name.equals("style")) {
             css(element, element.getTextContent());
         }
-        if (inDrawing(element)) {
+        if (Dom.isInsideInline(element)) {
             drawing(element);
         } else {
             Dom.attributes(element).forEach(attribute -> attribute(element, name, attribute));
         }
-    }
-
-    private static boolean inDrawing(Element element) {
-        for (var at = (org.w3c.dom.Node) element; at instanceof Element up; at = up.getParentNode()) {
-            if (Dom.isInline(up)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void drawing(Element element) {

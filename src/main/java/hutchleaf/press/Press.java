@@ -1,79 +1,105 @@
 package hutchleaf.press;
 
-import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
-import com.openhtmltopdf.util.XRLog;
 import hutchleaf.page.Manuscript;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import java.util.TreeMap;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
 /**
- * The door of this stage: XHTML in, a finished tagged PDF (PDF/UA-1) out. Fonts and drawings are read once and kept, so
- * one press prints many documents; it belongs to one thread.
+ * Turns XHTML into finished PDF/UA. It keeps its parsed fonts and figures from one document to the next and belongs to
+ * one thread at a time: for several threads, make a press for each.
+ *
+ * <p>What a page may ask for, beside XHTML and CSS:
+ *
+ * <ul>
+ *   <li>{@code data-place="file:line"}: where an author mends what is wrong here or further in.
+ *   <li>{@code data-fit="c18 c16 c14" data-fit-height="39mm" data-what="card 11.2 answer"}: the first class that fits.
+ *   <li>{@code data-start="even"} (or odd), after an element of class {@code filler}, which gets {@code filler-on}.
+ *   <li>{@code <img src="hutch:figures/eye.svg" alt="…"/>}, or an inline svg with an aria-label or a title; an empty
+ *       alt, or none on an svg, makes decoration.
+ * </ul>
  */
 public final class Press {
-    private final Typefaces typefaces = new Typefaces();
-    private final Figures figures;
+    /** More layouts than this do not settle a page: its fillers are not one page each. */
+    private static final int MOST_START_ROUNDS = 8;
+
+    private final Typesetter typesetter = new Typesetter();
     private final Drawings drawings;
 
-    static {
-        XRLog.setLoggingEnabled(false);
-    }
-
+    /**
+     * @param figures asked once for each figure a page shows
+     */
     public Press(Figures figures) {
-        this.figures = figures;
         this.drawings = new Drawings(figures);
     }
 
-    /** Prints a document; empty when it cannot be printed as it stands, with the problems that say why. */
+    /** The finished document; empty when an error was added. Warnings tell of style that the engine cannot read. */
     public Optional<Printed> print(Manuscript manuscript, Problems problems) {
         Problems own = new Problems();
-        Optional<Document> read = XhtmlReader.read(manuscript, own);
-        Place fallback = Place.whole(manuscript.madeBy());
-        read.ifPresent(document -> {
-            LockCheck.check(document, fallback, own);
-            GlyphCheck.check(document, typefaces, fallback, own);
-            FigureCheck.check(document, figures, fallback, own);
-        });
-        Optional<Printed> printed =
-                read.filter(document -> !own.hasErrors()).flatMap(document -> layOut(document, manuscript, own));
+        Optional<Printed> printed = XhtmlReader.read(manuscript, own).flatMap(page -> print(page, manuscript, own));
         problems.addAll(own);
         return printed;
     }
 
-    /** Lays the document out until every part fits its place and starts on its side, then writes it. */
-    private Optional<Printed> layOut(Document document, Manuscript manuscript, Problems problems) {
-        Fitting fitting = new Fitting(document);
-        Starts starts = new Starts(document);
-        Place fallback = Place.whole(manuscript.madeBy());
-        while (true) {
-            try (PdfBoxRenderer renderer = Engine.layOut(document, typefaces, drawings)) {
-                Layout layout = Layout.of(renderer);
-                if (fitting.tighten(layout, fallback, problems) || starts.turn(layout)) {
-                    continue;
-                }
-                return problems.hasErrors() ? Optional.empty() : Optional.of(write(renderer, layout, manuscript));
-            }
+    private Optional<Printed> print(Document document, Manuscript manuscript, Problems problems) {
+        Place whole = Place.whole(manuscript.madeBy());
+        LockCheck.check(document, whole, problems);
+        GlyphCheck.check(document, typesetter.typefaces(), whole, problems);
+        Map<Element, Drawing> drawn = drawings.of(document, whole, problems);
+        if (problems.hasErrors()) {
+            return Optional.empty();
+        }
+        document.getDocumentElement().setAttribute("lang", manuscript.language());
+        try (Galley galley = settle(document, drawn, whole, problems)) {
+            return problems.hasErrors() ? Optional.empty() : Optional.of(printed(galley, document, manuscript));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
-    private Printed write(PdfBoxRenderer renderer, Layout layout, Manuscript manuscript) {
-        try {
-            Map<String, Integer> pages = layout.pages();
-            renderer.createPDFWithoutClosing();
-            PDDocument pdf = renderer.getPdfDocument();
-            Finish.apply(pdf, manuscript);
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 18);
-            pdf.save(bytes);
-            return new Printed(bytes.toByteArray(), pdf.getNumberOfPages(), pages);
-        } catch (IOException e) {
-            throw new UncheckedIOException("could not write " + manuscript.title(), e);
+    /** Lays the document out until its texts fit and its parts start on the right pages. */
+    private Galley settle(Document document, Map<Element, Drawing> drawn, Place whole, Problems problems) {
+        Fitting fitting = new Fitting(document, whole, problems);
+        Starts starts = new Starts(document, whole, problems);
+        SetAside aside = new SetAside(document);
+        int rounds = 0;
+        while (true) {
+            Galley galley = typesetter.set(document, drawn, complaint -> complain(complaint, whole, problems));
+            boolean again = fitting.step(galley);
+            if (again) {
+                aside.allBut(fitting.open());
+            } else {
+                again = aside.nothing();
+            }
+            if (!again && rounds < MOST_START_ROUNDS) {
+                again = starts.step(galley);
+                rounds++;
+            }
+            if (!again) {
+                starts.report(galley);
+                return galley;
+            }
+            galley.close();
         }
+    }
+
+    private static void complain(String complaint, Place whole, Problems problems) {
+        problems.warn(whole, "the style holds what cannot be printed: " + complaint.strip(), "mend or leave it out");
+    }
+
+    private static Printed printed(Galley galley, Document document, Manuscript manuscript) throws IOException {
+        Map<String, Integer> pageOf = new TreeMap<>();
+        for (Element element : Dom.elements(document, each -> each.hasAttribute("id"))) {
+            galley.page(element).ifPresent(page -> pageOf.putIfAbsent(element.getAttribute("id"), page));
+        }
+        var pdf = galley.paint();
+        byte[] bytes = Finish.finish(pdf, manuscript);
+        return new Printed(bytes, pdf.getNumberOfPages(), pageOf);
     }
 }

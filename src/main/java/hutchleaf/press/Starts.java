@@ -1,35 +1,81 @@
 package hutchleaf.press;
 
+import hutchleaf.problem.Place;
+import hutchleaf.problem.Problems;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** Makes each element with {@code data-start} start on an even or an odd page, by the filler page just before it. */
+/**
+ * Sees that elements with {@code data-start="even"} or {@code "odd"} start on such a page, by switching on the filler
+ * page ({@code class="filler"}) just before them.
+ */
 final class Starts {
-    private final List<Element> elements;
+    private static final String FILLER = "filler";
+    private static final String ON = "filler-on";
 
-    Starts(Document document) {
-        elements = Dom.elements(document, element -> element.hasAttribute("data-start"));
+    private final List<Element> elements;
+    private final Place fallback;
+    private final Problems problems;
+
+    Starts(Document document, Place fallback, Problems problems) {
+        this.elements = Dom.elements(document, element -> element.hasAttribute("data-start"));
+        this.fallback = fallback;
+        this.problems = problems;
     }
 
     /**
-     * Switches on the filler before the first element that starts on the wrong side.
-     *
-     * @return whether anything changed, so that the document has to be laid out again
+     * Works forward through the document: each filler switched moves all that follows by one page, so one layout is
+     * enough to set them all. True when the page must be laid out again.
      */
-    boolean turn(Layout layout) {
+    boolean step(Galley galley) {
+        int shift = 0;
         for (Element element : elements) {
-            boolean even = element.getAttribute("data-start").equals("even");
-            boolean wrong =
-                    layout.page(element).filter(page -> (page % 2 == 0) != even).isPresent();
-            Optional<Element> filler = Dom.before(element)
-                    .filter(before -> Dom.hasClass(before, "filler") && !Dom.hasClass(before, "filler-on"));
-            if (wrong && filler.isPresent()) {
-                Dom.addClass(filler.get(), "filler-on");
-                return true;
+            OptionalInt page = galley.page(element);
+            Optional<Element> filler = filler(element);
+            if (page.isPresent() && filler.isPresent() && !right(element, page.getAsInt() + shift)) {
+                shift += flip(filler.get());
             }
         }
-        return false;
+        return shift != 0;
+    }
+
+    /** Adds an error for each element that still starts on the wrong side. */
+    void report(Galley galley) {
+        for (Element element : elements) {
+            OptionalInt page = galley.page(element);
+            if (page.isPresent() && !right(element, page.getAsInt())) {
+                problems.add(
+                        Dom.place(element, fallback),
+                        "this starts on page " + page.getAsInt() + ", and should start on an "
+                                + element.getAttribute("data-start") + " page",
+                        "put a filler page of one page before it");
+            }
+        }
+    }
+
+    private static Optional<Element> filler(Element element) {
+        return Dom.before(element).filter(before -> Dom.hasClass(before, FILLER));
+    }
+
+    /** Pages that the flip adds. */
+    private static int flip(Element filler) {
+        if (Dom.hasClass(filler, ON)) {
+            Dom.removeClass(filler, ON);
+            return -1;
+        }
+        Dom.addClass(filler, ON);
+        return 1;
+    }
+
+    private static boolean right(Element element, int page) {
+        String wanted = element.getAttribute("data-start");
+        return switch (wanted) {
+            case "even" -> page % 2 == 0;
+            case "odd" -> page % 2 == 1;
+            default -> throw new IllegalArgumentException("data-start='" + wanted + "' is neither even nor odd");
+        };
     }
 }

@@ -88,14 +88,22 @@ public final class SvgCheck {
 
         @Override
         public void startElement(String uri, String localName, String qName, Attributes attributes) {
-            if (!rootSeen && !localName.equals("svg")) {
-                add(new SvgRules.Fault("a drawing must start with <svg>, not <" + qName + ">", "save it as plain SVG"));
+            if (!rootSeen) {
+                root(localName, attributes);
             }
             rootSeen = true;
             SvgRules.element(localName).ifPresent(this::add);
             for (int i = 0; i < attributes.getLength(); i++) {
                 SvgRules.attribute(attributes.getQName(i), attributes.getValue(i))
                         .ifPresent(this::add);
+            }
+        }
+
+        private void root(String name, Attributes attributes) {
+            if (!name.equals("svg")) {
+                add(new SvgRules.Fault("a drawing must start with <svg>, not <" + name + ">", "save it as plain SVG"));
+            } else if (attributes.getValue("viewBox") == null) {
+                add(new SvgRules.Fault("a drawing needs a viewBox to be scaled by", "give <svg> a viewBox"));
             }
         }
 

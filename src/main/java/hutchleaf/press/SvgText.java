@@ -1,67 +1,83 @@
 package hutchleaf.press;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.Text;
 
-/** Inline SVG back to text, for the drawer; same element, same text. */
+/** Inline drawings: written back to text for the drawing library, and named for those who cannot see them. */
 final class SvgText {
-    private static final Pattern LENGTH = Pattern.compile("(\\d*\\.?\\d+)(mm|pt|px|)");
-    private static final double PIXELS_PER_MM = 96 / 25.4;
-    private static final double PIXELS_PER_POINT = 96.0 / 72;
-
     private SvgText() {}
 
+    static boolean isOutermost(Element element) {
+        return Dom.isInline(element)
+                && !(element.getParentNode() instanceof Element parent && Dom.isInsideInline(parent));
+    }
+
+    /** The drawing as an SVG document of its own. A sized root is drawn to its box, so its own size is left out. */
     static String of(Element svg) {
-        StringBuilder text = new StringBuilder();
-        write(svg, text, true);
-        return text.toString();
-    }
-
-    private static void write(Element element, StringBuilder text, boolean root) {
-        text.append('<').append(Dom.name(element));
-        if (root) {
-            text.append(" xmlns=\"http://www.w3.org/2000/svg\"");
-        }
-        for (Attr attribute : Dom.attributes(element)) {
-            if (!attribute.getName().startsWith("xmlns") && !(root && isSize(attribute.getName()))) {
-                text.append(' ')
-                        .append(attribute.getName())
-                        .append("=\"")
-                        .append(attribute
-                                .getValue()
-                                .replace("&", "&amp;")
-                                .replace("<", "&lt;")
-                                .replace("\"", "&quot;"))
-                        .append('"');
+        StringBuilder out = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\"");
+        boolean scales = svg.hasAttribute("viewBox");
+        for (Attr attribute : Dom.attributes(svg)) {
+            boolean size =
+                    attribute.getName().equals("width") || attribute.getName().equals("height");
+            if (!(scales && size)) {
+                write(attribute, out);
             }
         }
-        text.append('>');
+        out.append('>');
+        children(svg, out);
+        return out.append("</svg>").toString();
+    }
+
+    /**
+     * Puts a drawing's name where the engine looks for it, in {@code alt}: its own alt, its aria-label or its title. A
+     * drawing without any, or one marked as decoration, gets an empty one and becomes an artifact.
+     */
+    static void nameFor(Element svg) {
+        if (svg.getAttribute("aria-hidden").equals("true")
+                || svg.getAttribute("role").equals("presentation")
+                || svg.getAttribute("role").equals("none")) {
+            svg.setAttribute("alt", "");
+        } else if (!svg.hasAttribute("alt")) {
+            svg.setAttribute("alt", svg.hasAttribute("aria-label") ? svg.getAttribute("aria-label") : title(svg));
+        }
+    }
+
+    private static String title(Element svg) {
+        for (Node child = svg.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element element && Dom.name(element).equals("title")) {
+                return element.getTextContent().strip();
+            }
+        }
+        return "";
+    }
+
+    private static void children(Element element, StringBuilder out) {
         for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element inside) {
-                write(inside, text, false);
+            if (child instanceof Element inner) {
+                out.append('<').append(Dom.name(inner));
+                Dom.attributes(inner).forEach(attribute -> write(attribute, out));
+                out.append('>');
+                children(inner, out);
+                out.append("</").append(Dom.name(inner)).append('>');
+            } else if (child instanceof Text text) {
+                out.append(Xml.escape(text.getData()));
             }
         }
-        text.append("</").append(Dom.name(element)).append('>');
     }
 
-    private static boolean isSize(String name) {
-        return name.equals("width") || name.equals("height");
-    }
-
-    /** A length of SVG in CSS pixels (1/96 inch). */
-    static double pixels(String length) {
-        Matcher form = LENGTH.matcher(length.strip());
-        if (!form.matches()) {
-            throw new IllegalStateException("an inline drawing needs width and height in mm, not '" + length + "'");
+    private static void write(Attr attribute, StringBuilder out) {
+        String name = attribute.getName();
+        if (name.startsWith("xmlns")) {
+            return;
         }
-        double number = Double.parseDouble(form.group(1));
-        return switch (form.group(2)) {
-            case "mm" -> number * PIXELS_PER_MM;
-            case "pt" -> number * PIXELS_PER_POINT;
-            default -> number;
-        };
+        // The prefix of xlink:href is left out with its declaration; a bare href means the same (SVG 2, 16.1.4).
+        String local = name.substring(name.indexOf(':') + 1);
+        out.append(' ')
+                .append(local)
+                .append("=\"")
+                .append(Xml.escape(attribute.getValue()))
+                .append('"');
     }
 }

@@ -8,11 +8,17 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Guesses which allowed word an author meant. */
 public final class NearMiss {
+    /** Any sign is close to any other: no guess is made for words shorter than this. */
+    private static final int SHORTEST = 3;
+
     private NearMiss() {}
 
     /** The allowed word closest to the one found, when at most a third of its letters differ. */
     public static Optional<String> of(String found, Collection<String> allowed) {
         String word = found.toLowerCase(Locale.ROOT);
+        if (word.length() < SHORTEST) {
+            return Optional.empty();
+        }
         int limit = Math.max(1, word.length() / 3);
         LevenshteinDistance distance = new LevenshteinDistance(limit);
         record Guess(String word, int distance) {}

@@ -48,7 +48,9 @@ public record Length(double points) implements Comparable<Length> {
 
     /** Millimetres to three places, as CSS writes them: {@code 63.5mm}. */
     public String css() {
-        String number = String.format(Locale.ROOT, "%.3f", mm());
+        // Adding 0.0 turns the negative zero that rounding leaves into zero.
+        double thousandths = Math.rint(mm() * 1000) / 1000 + 0.0;
+        String number = String.format(Locale.ROOT, "%.3f", thousandths);
         return number.replaceAll("\\.?0+$", "") + "mm";
     }
 

@@ -1,0 +1,101 @@
+package hutchleaf.page;
+
+import hutchleaf.edition.Edition;
+import hutchleaf.model.Card;
+import hutchleaf.model.Level;
+import hutchleaf.model.Levels;
+import hutchleaf.page.DeckView.At;
+import hutchleaf.page.DeckView.CardView;
+import hutchleaf.page.DeckView.SheetView;
+import hutchleaf.sheet.Box;
+import hutchleaf.sheet.CardSheet;
+import hutchleaf.sheet.Paper;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays a level's cards out on fold-over sheets. */
+final class DeckPages {
+    private static final int LONGEST_TOPIC = 20;
+
+    private final Edition edition;
+    private final Markup markup;
+    private final BlockViews blocks;
+    private final CardSheet sheet;
+
+    private DeckPages(Edition edition, Paper paper) {
+        this.edition = edition;
+        this.markup = GuidePages.markup(edition);
+        this.blocks = new BlockViews(markup, edition.library().tables().drawings());
+        this.sheet = edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
+    }
+
+    static DeckView of(Edition edition, Paper paper) {
+        return new DeckPages(edition, paper).view(paper);
+    }
+
+    private DeckView view(Paper paper) {
+        List<Card> deck = edition.deck();
+        List<SheetView> sheets = new ArrayList<>();
+        for (int from = 0; from < deck.size(); from += sheet.cards()) {
+            List<CardView> cards = new ArrayList<>();
+            for (int place = 0; place < sheet.cards() && from + place < deck.size(); place++) {
+                cards.add(card(deck.get(from + place), place));
+            }
+            sheets.add(new SheetView(sheets.size() + 1, cards));
+        }
+        Box first = sheet.front(0);
+        DeckView.Grid grid = new DeckView.Grid(
+                sheet.cardWidth().mm(),
+                sheet.cardHeight().mm(),
+                sheet.columns(),
+                sheet.rows(),
+                sheet.fold().mm(),
+                first.x().mm(),
+                first.y().mm());
+        int core = (int)
+                deck.stream().filter(card -> card.need() == Card.Need.CORE).count();
+        return new DeckView(
+                Look.of(edition.level(), paper),
+                paper.height().mm(),
+                paper.width().mm(),
+                grid,
+                deck.size(),
+                core,
+                sheets);
+    }
+
+    private CardView card(Card card, int place) {
+        return new CardView(
+                card.code().toString(),
+                shortened(edition.groupTitle(card.code().group())),
+                card.levels().from().blackToes(),
+                label(card.levels()),
+                card.need() == Card.Need.CORE,
+                markup.write(card.question()),
+                card.picture().map(blocks::picture),
+                markup.write(card.answer()),
+                card.at().toString(),
+                at(sheet.front(place)),
+                at(sheet.back(place)));
+    }
+
+    private static String label(Levels levels) {
+        return levels.from() == levels.to()
+                ? levels.from().word()
+                : "from " + levels.from().word();
+    }
+
+    /** The topic's name as far as it fits on a card: whole words, no dots. */
+    private static String shortened(String title) {
+        if (title.length() <= LONGEST_TOPIC) {
+            return title;
+        }
+        int end = title.lastIndexOf(' ', LONGEST_TOPIC);
+        String cut = end < 0 ? title : title.substring(0, end);
+        return cut.replaceAll("(,| and| or| of| the| a| in| on| by)+$", "");
+    }
+
+    private static At at(Box box) {
+        return new At(box.x().mm(), box.y().mm());
+    }
+}

@@ -1,0 +1,36 @@
+package hutchleaf.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the template of a deck sees. Millimetres throughout.
+ *
+ * @param width of the page held sideways
+ * @param cards how many there are in all
+ * @param core how many of them to learn first
+ */
+record DeckView(Look look, double width, double height, Grid grid, int cards, int core, List<SheetView> sheets) {
+    /** The lines of the sheet: card size, fold, the left and top edge of the fronts. */
+    record Grid(double cardWidth, double cardHeight, int columns, int rows, double fold, double left, double top) {}
+
+    /** One sheet. */
+    record SheetView(int no, List<CardView> cards) {}
+
+    /** A card with the places of its two faces. */
+    record CardView(
+            String code,
+            String topic,
+            int toes,
+            String levels,
+            boolean core,
+            Xml question,
+            Optional<GuideView.PictureView> picture,
+            Xml answer,
+            String place,
+            At front,
+            At back) {}
+
+    /** The top left corner of a face. */
+    record At(double x, double y) {}
+}

@@ -1,0 +1,49 @@
+package hutchleaf.page;
+
+import hutchleaf.edition.Edition;
+import hutchleaf.model.WentWell;
+import hutchleaf.problem.Problems;
+import hutchleaf.sheet.Paper;
+import java.util.Optional;
+
+/** Makes the view of primary's slip. */
+final class WentWellPages {
+    /** Room for the lines to tick in half a page: mm. */
+    private static final double ROOM = 84;
+
+    /** A line of 16 pt: mm. */
+    private static final double LINE = 7.1;
+
+    /** Least air under a line, so that a 7.4 mm tick stands clear of the next: mm. */
+    private static final double LEAST_GAP = 2.6;
+
+    private static final double MOST_GAP = 7;
+
+    /** Letters of 16 pt beside a tick. */
+    private static final int LETTERS = 33;
+
+    private WentWellPages() {}
+
+    /** The view; empty when half a page is too small for the lines, which is a problem at their file. */
+    static Optional<WentWellView> of(Edition edition, Paper paper, String club, Problems problems) {
+        WentWell slip = edition.library().contest().wentWell();
+        int lines = slip.ticks().stream()
+                .mapToInt(tick -> BlockViews.lines(tick.plain(), LETTERS))
+                .sum();
+        double gap = (ROOM - lines * LINE) / Math.max(1, slip.ticks().size());
+        if (gap < LEAST_GAP) {
+            problems.add(
+                    slip.at(),
+                    "the slip has room for " + (int) (ROOM / (LINE + LEAST_GAP)) + " lines to tick, these take "
+                            + lines,
+                    "keep five to seven, each up to " + LETTERS + " letters");
+            return Optional.empty();
+        }
+        return Optional.of(new WentWellView(
+                Look.of(edition.level(), paper),
+                club,
+                slip.title(),
+                Markup.unlinked(edition).writeAll(slip.ticks()),
+                Math.min(gap, MOST_GAP)));
+    }
+}

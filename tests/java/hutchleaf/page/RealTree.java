@@ -1,0 +1,68 @@
+package hutchleaf.page;
+
+import hutchleaf.content.ContentTree;
+import hutchleaf.content.LibraryReader;
+import hutchleaf.edition.Edition;
+import hutchleaf.model.Level;
+import hutchleaf.model.Library;
+import hutchleaf.press.Press;
+import hutchleaf.press.Printed;
+import hutchleaf.problem.Problems;
+import hutchleaf.sheet.Paper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The project's own tree printed, for tests that read the finished PDFs. Each document is printed once. */
+final class RealTree {
+    private static final ContentTree TREE = new ContentTree(Path.of("content"), "content");
+    private static final Library LIBRARY = read();
+    private static final Press PRESS = new Press(TREE::bytes);
+    private static final Map<String, Printed> PRINTED = new ConcurrentHashMap<>();
+
+    private RealTree() {}
+
+    private static Library read() {
+        Problems problems = new Problems();
+        return LibraryReader.read(TREE, problems)
+                .orElseThrow(() -> new AssertionError(problems.sorted().toString()));
+    }
+
+    static Edition edition(Level level) {
+        return Edition.of(LIBRARY, level, new Problems());
+    }
+
+    static Printed guide(Level level, Paper paper) {
+        return PRINTED.computeIfAbsent(
+                "guide " + level + paper,
+                key -> print(publications(paper).guide(edition(level), "A Club", new Problems())));
+    }
+
+    static Printed deck(Level level, Paper paper) {
+        return PRINTED.computeIfAbsent(
+                "deck " + level + paper, key -> print(publications(paper).deck(edition(level), new Problems())));
+    }
+
+    private static Publications publications(Paper paper) {
+        return new Publications(Templates.folder(Path.of("templates")), paper, "en");
+    }
+
+    private static Printed print(Optional<Manuscript> manuscript) {
+        Problems problems = new Problems();
+        return manuscript
+                .flatMap(pages -> PRESS.print(pages, problems))
+                .orElseThrow(() -> new AssertionError(problems.sorted().toString()));
+    }
+
+    static byte[] bytes(Printed printed) {
+        try (InputStream pdf = printed.open()) {
+            return pdf.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
