@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -47,7 +48,9 @@ final class Publish {
 
     int run() {
         ContentTree tree = request.content()
-                .map(folder -> new ContentTree(folder, folder.getFileName().toString()))
+                .map(folder -> new ContentTree(
+                        folder,
+                        Objects.requireNonNullElse(folder.getFileName(), folder).toString()))
                 .orElseGet(Embedded::content);
         Optional<Library> library = LibraryReader.read(tree, problems);
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
