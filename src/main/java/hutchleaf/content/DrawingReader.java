@@ -18,13 +18,14 @@ final class DrawingReader {
         Map<String, Drawing> drawings = new LinkedHashMap<>();
         for (String path : tree.files(".svg")) {
             Matcher box = VIEW_BOX.matcher(tree.text(path).orElse(""));
-            if (box.find()) {
-                double ratio = Double.parseDouble(box.group(1)) / Double.parseDouble(box.group(2));
-                drawings.put(path, new Drawing(path, ratio));
+            double width = box.find() ? Double.parseDouble(box.group(1)) : 0;
+            double height = width > 0 ? Double.parseDouble(box.group(2)) : 0;
+            if (height > 0) {
+                drawings.put(path, new Drawing(path, width / height));
             } else {
                 problems.add(
                         tree.place(path).atLine(1),
-                        "the drawing has no viewBox",
+                        "the drawing has no viewBox with a width and a height",
                         "add viewBox=\"0 0 width height\" to <svg>");
             }
         }
