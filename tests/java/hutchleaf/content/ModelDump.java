@@ -79,6 +79,9 @@ final class ModelDump {
                 library.contest().blueprint().kinds().stream()
                         .map(kind -> "kind " + kind.name() + ": " + kind.count() + " from " + kind.subjects())
                         .toList();
+            case "contest/went-well.md" ->
+                List.of("slip " + library.contest().wentWell().title() + ": "
+                        + all(library.contest().wentWell().ticks()));
             case "contest/divisions.md" ->
                 library.contest().divisions().stream()
                         .map(rule -> "division " + rule.division() + " ("

@@ -39,7 +39,7 @@ final class ContestReader {
                     .add(new ScoreSheet.Block(
                             row.need("block"),
                             row.need("name"),
-                            row.numbers("stops"),
+                            row.stops("stops"),
                             row.need("looking for"),
                             row.number("hands"),
                             row.number("voice")));

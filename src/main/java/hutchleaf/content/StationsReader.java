@@ -41,11 +41,7 @@ final class StationsReader {
     private static List<Order> orders(MarkdownFile file, Problems problems) {
         List<Order> orders = new ArrayList<>();
         for (Table.Row row : DataFile.table(file, 1, ORDERS, problems)) {
-            List<Integer> stops = row.numbers("stops");
-            stops.stream()
-                    .filter(stop -> stop < 1 || stop > Routine.STOPS)
-                    .forEach(stop -> problems.add(row.at(), "there is no stop " + stop, "use 1 to " + Routine.STOPS));
-            orders.add(new Order(row.need("order"), stops, row.levels("levels"), row.need("when")));
+            orders.add(new Order(row.need("order"), row.stops("stops"), row.levels("levels"), row.need("when")));
         }
         return orders;
     }

@@ -3,6 +3,7 @@ package hutchleaf.content;
 import hutchleaf.model.Block;
 import hutchleaf.model.Level;
 import hutchleaf.model.Levels;
+import hutchleaf.model.Routine;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -98,6 +99,15 @@ final class Table {
                     })
                     .map(Integer::parseInt)
                     .toList();
+        }
+
+        /** The cell as a list of stops of the routine. */
+        List<Integer> stops(String column) {
+            List<Integer> stops = numbers(column);
+            stops.stream()
+                    .filter(stop -> stop < 1 || stop > Routine.STOPS)
+                    .forEach(stop -> problems.add(at(), "there is no stop " + stop, "use 1 to " + Routine.STOPS));
+            return stops;
         }
 
         /** One of the allowed words. */
