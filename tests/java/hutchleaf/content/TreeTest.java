@@ -84,23 +84,23 @@ final class TreeTest {
         long core = Edition.of(LIBRARY, level, new Problems()).deck().stream()
                 .filter(card -> card.need() == Card.Need.CORE)
                 .count();
-        assertThat(core).isBetween(30L, 60L);
+        assertThat(core).as("core cards for " + level.word()).isBetween(30L, 60L);
     }
 
     /** Source: veterinary anatomy, S14 and S15 of sources.md: I 2/1, C 0/0, P 3/2, M 3/3 on each side. */
     @Test
     void twentyEightTeethFollowFromTheDentalFormula() {
         int side = (2 + 1) + 0 + (3 + 2) + (3 + 3);
-        assertThat(fact("teeth")).isEqualTo(2 * side).isEqualTo(28);
+        assertThat(fact("teeth")).as("teeth").isEqualTo(2 * side).isEqualTo(28);
         assertThat(fact("incisors") + fact("premolars") + fact("molars")).isEqualTo(2 * side);
     }
 
     /** Source: S81 and S102 of sources.md: four toes and a dewclaw in front, four toes behind. */
     @Test
     void eighteenNailsAreFiveInFrontAndFourBehind() {
-        assertThat(fact("front nails")).isEqualTo(5);
-        assertThat(fact("hind nails")).isEqualTo(4);
-        assertThat(fact("all nails")).isEqualTo(2 * 5 + 2 * 4);
+        assertThat(fact("front nails")).as("front nails").isEqualTo(5);
+        assertThat(fact("hind nails")).as("hind nails").isEqualTo(4);
+        assertThat(fact("all nails")).as("all nails").isEqualTo(2 * 5 + 2 * 4);
     }
 
     private static int fact(String id) {
@@ -130,9 +130,9 @@ final class TreeTest {
         assertThat(breeds.values().stream().filter(breed -> breed.name().equals(name)))
                 .singleElement()
                 .satisfies(breed -> {
-                    assertThat(breed.bodyType()).isEqualTo(body);
-                    assertThat(breed.fur()).isEqualTo(fur);
-                    assertThat(breed.classes()).isEqualTo(classes);
+                    assertThat(breed.bodyType()).as("body type of " + name).isEqualTo(body);
+                    assertThat(breed.fur()).as("fur of " + name).isEqualTo(fur);
+                    assertThat(breed.classes()).as("classes of " + name).isEqualTo(classes);
                 });
     }
 
