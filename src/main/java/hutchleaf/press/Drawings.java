@@ -36,6 +36,9 @@ final class Drawings {
             Optional<Drawing> drawing;
             if (element.getTagName().equals("img")) {
                 drawing = figure(element.getAttribute("src"), place, problems);
+            } else if (!SvgText.isPlain(element)) {
+                // Reported already; a hostile drawing does not come near the drawing library.
+                continue;
             } else {
                 drawing = inline.computeIfAbsent(
                         SvgText.of(element), text -> load(text.getBytes(StandardCharsets.UTF_8), place, problems));

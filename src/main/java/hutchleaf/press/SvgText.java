@@ -14,6 +14,18 @@ final class SvgText {
                 && !(element.getParentNode() instanceof Element parent && Dom.isInsideInline(parent));
     }
 
+    /** Whether a drawing holds only what {@link SvgRules} allow. */
+    static boolean isPlain(Element svg) {
+        return Dom.elements(svg, SvgText::isFaulty).isEmpty();
+    }
+
+    private static boolean isFaulty(Element element) {
+        return SvgRules.element(Dom.name(element)).isPresent()
+                || Dom.attributes(element).stream()
+                        .anyMatch(attribute -> SvgRules.attribute(attribute.getName(), attribute.getValue())
+                                .isPresent());
+    }
+
     /** The drawing as an SVG document of its own. A sized root is drawn to its box, so its own size is left out. */
     static String of(Element svg) {
         StringBuilder out = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\"");
