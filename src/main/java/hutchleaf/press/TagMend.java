@@ -14,9 +14,6 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * empty alternate texts (they would silence what they stand for), and nameless figures become decoration.
  */
 final class TagMend {
-    private static final COSName HEADER_CELL = COSName.getPDFName("TH");
-    private static final COSName HEAD = COSName.getPDFName("THead");
-    private static final COSName SCOPE = COSName.getPDFName("Scope");
     private static final COSName FIGURE = COSName.getPDFName("Figure");
     private static final COSName TABLE = COSName.getPDFName("Table");
     private static final COSName CAPTION = COSName.getPDFName("Caption");
@@ -42,9 +39,6 @@ final class TagMend {
                 && alt.getString().isEmpty()) {
             element.removeItem(COSName.ALT);
         }
-        if (isTag(element, HEADER_CELL)) {
-            element.setItem(COSName.A, scope(element));
-        }
         List<COSBase> kids = new ArrayList<>();
         for (COSBase kid : kids(element)) {
             if (isNamelessFigure(kid)) {
@@ -59,16 +53,6 @@ final class TagMend {
         }
         moveCaptions(kids);
         set(element, kids);
-    }
-
-    /** What a header cell heads: its column when it stands in the table's head, else its row (ISO 32000-1 table 349). */
-    private static COSDictionary scope(COSDictionary cell) {
-        COSDictionary row = cell.getCOSDictionary(COSName.P);
-        COSDictionary part = row == null ? null : row.getCOSDictionary(COSName.P);
-        COSDictionary attributes = new COSDictionary();
-        attributes.setItem(COSName.O, TABLE);
-        attributes.setItem(SCOPE, COSName.getPDFName(part != null && isTag(part, HEAD) ? "Column" : "Row"));
-        return attributes;
     }
 
     private static boolean isNamelessFigure(COSBase kid) {
