@@ -28,7 +28,9 @@ p { max-width: ${f.text}mm; orphans: 2; widows: 2; }
 
 .sec { position: relative; border-top: 0.9pt solid black; margin-top: ${u * 0.95}pt; padding-top: ${u * 0.42}pt; }
 .sec.last { border-top: 2pt solid black; }
-.sec.whole, .caution, .speech { page-break-inside: avoid; }
+.sec, .caution, .speech { page-break-inside: avoid; }
+<#-- Only a section that a page cannot hold breaks; its heading keeps two lines. -->
+.sec.long { page-break-inside: auto; }
 .rail { position: absolute; left: 0; top: ${u * 0.42}pt; width: 38mm; }
 .rail h3 { page-break-after: avoid; }
 .rail .note { margin-top: 1mm; padding-right: 2mm; }

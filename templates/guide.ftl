@@ -98,9 +98,9 @@
 <@cautionbox text=s.caution/>
 <#elseif s.kind == "pictures">
 <#assign pics = []><#list s.blocks as b><#assign pics = pics + [b.picture]></#list>
-<@section heading=s.heading level=level class="whole"><@figures pictures=pics/></@section>
+<@section heading=s.heading level=level><@figures pictures=pics/></@section>
 <#else>
-<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !(b.table?? && b.table.wide)><@block b=b/></#if></#list></div><#list s.blocks as b><#if b.table?? && b.table.wide><@block b=b/></#if></#list></div>
+<div class="sec<#if s.breaks> long</#if>" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !(b.table?? && b.table.wide)><@block b=b/></#if></#list></div><#list s.blocks as b><#if b.table?? && b.table.wide><@block b=b/></#if></#list></div>
 </#if>
 </#macro>
 
@@ -192,7 +192,7 @@
 
 <div class="filler page"><h2 class="plain">Notes</h2><p class="lead">Room for your own words: what your leader told you, what your rabbit likes, what to practise next.</p><#list 1..18 as n><div class="writeline">&#160;</div></#list></div>
 
-<#macro stophead stop id="">
+<#macro stophead stop>
 <@marks.hopline hops=stop.hops width=f.live/>
 </#macro>
 
@@ -209,10 +209,10 @@
 <div class="leaf" id="${stop.anchor}" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
-  <#if stop.pictures?has_content><@section heading="See it" class="whole"><@figures pictures=stop.pictures/></@section></#if>
+  <#if stop.pictures?has_content><@section heading="See it"><@figures pictures=stop.pictures/></@section></#if>
   <@section heading="With your hands" railLines=2><@steplist steps=stop.steps/></@section>
   <#list stop.more as s><@sectionview s=s/></#list>
-  <#if stop.spoken.lookFor??><@section heading="Look for" class="whole"><@table data=stop.spoken.lookFor/></@section></#if>
+  <#if stop.spoken.lookFor??><@section heading="Look for"><@table data=stop.spoken.lookFor/></@section></#if>
   <@section heading="What to say" railLines=1 class="last"><@speech text=stop.spoken.sayIt/><#if stop.spoken.ifFound??><@speech text=stop.spoken.ifFound intro="If not well:"/></#if></@section>
   <@cautionbox text=stop.caution/>
 </div>
@@ -220,7 +220,7 @@
 <div class="leaf" id="${stop.anchor}" <#if stop?is_first>data-start="even" </#if>data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the left page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
-  <#if stop.pictures?has_content><@section heading="See it" class="whole"><@figures pictures=stop.pictures/></@section></#if>
+  <#if stop.pictures?has_content><@section heading="See it"><@figures pictures=stop.pictures/></@section></#if>
   <@section heading="With your hands" railLines=2><@steplist steps=stop.steps/></@section>
   <#list stop.more as s><@sectionview s=s/></#list>
   <@cautionbox text=stop.caution/>
@@ -263,7 +263,7 @@
   <h2 class="plain">What a judge may ask</h2>
   <p class="note">Cover the points and answer aloud. Any true words will do.</p>
   <#list back.asked as group>
-  <div class="sec whole"><div class="rail"><h3>${group.title}</h3><p class="note">page <a class="pageof" href="#${group.anchor}">&#160;</a></p></div><div class="body tall">
+  <div class="sec"><div class="rail"><h3>${group.title}</h3><p class="note">page <a class="pageof" href="#${group.anchor}">&#160;</a></p></div><div class="body tall">
     <#list group.questions as q><div class="asked"><p><strong>${q.question}</strong><#if q.need?has_content> <span class="note">${q.need}</span></#if></p><#if look.primary><ul><#list q.points as point><li><span class="dot">&#8226;</span>${point}</li></#list></ul><#else><p class="points"><#list q.points as point>${point}<#sep>; </#sep></#list></p></#if></div></#list>
   </div></div>
   </#list>
@@ -274,7 +274,7 @@
   <h2 class="plain">Self-test</h2>
   <p class="note">Use a pencil. The answers are on page <a class="pageof" href="#answers">&#160;</a>. Then go back to each page you missed.</p>
   <#if test.ticks?has_content>
-  <div class="sec"><div class="rail"><h3>Tick one</h3><p class="note">1 point each</p></div><div class="body">
+  <div class="sec long"><div class="rail"><h3>Tick one</h3><p class="note">1 point each</p></div><div class="body">
     <#list test.ticks as item><div class="item"><span class="num">${item.no}</span><p>${item.question}</p><table class="choices"><tr><#list item.choices as choice><td><@marks.tick size=4.6/> ${choice}</td></#list></tr></table></div></#list>
   </div></div>
   </#if>
@@ -288,7 +288,7 @@
     <#list test.aloud as item><div class="item"><span class="num">${item.no}</span><p>${item.question}</p><#list item.points as point><p class="point"><@marks.tick size=4.6/> ${point}</p></#list></div></#list>
   </div></div>
   </#if>
-  <@section heading="My score" class="last whole"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all right: try the cards one level up.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
+  <@section heading="My score" class="last"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all right: try the cards one level up.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
 </div>
 
 <div class="page" id="answers">

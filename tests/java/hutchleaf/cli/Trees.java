@@ -36,13 +36,10 @@ final class Trees {
         return tree;
     }
 
-    /** A copy of the real tree, with questions to spare as long as it has no topics on husbandry of its own. */
+    /** A copy of the real tree. */
     static Path whole(Path inside) throws IOException {
         Path tree = inside.resolve("content");
         copy(Path.of("content"), tree);
-        if (Files.notExists(tree.resolve(Subject.HUSBANDRY.folder()))) {
-            spareQuestions(tree, List.of(Subject.HEALTH, Subject.HUSBANDRY));
-        }
         return tree;
     }
 

@@ -24,6 +24,11 @@ final class GuideTest {
     /** Letter's text area ends 20 mm above its lower edge. */
     private static final double TEXT_ENDS = 279.4 - 20;
 
+    /** Where the rail and the text column start: mm from the left edge. */
+    private static final double RAIL = 20;
+
+    private static final double COLUMN = 60;
+
     private static final int CONTENTS = 3;
 
     @ParameterizedTest
@@ -93,6 +98,38 @@ final class GuideTest {
                                 .count())
                         .as("lines after the title %s", word)
                         .isGreaterThanOrEqualTo(2)));
+    }
+
+    /** A heading in the rail shares its baseline with its first line; a section of one line is whole and may end a page. */
+    @ParameterizedTest
+    @EnumSource(Level.class)
+    void noRailHeadingStandsInTheLastTwentyMillimetresWithoutItsLines(Level level) {
+        double body = TypeScale.of(level).body();
+        Map<Integer, List<Word>> pages = PdfWords.of(RealTree.bytes(RealTree.guide(level, Paper.LETTER))).stream()
+                .filter(word -> word.y() < TEXT_ENDS)
+                .collect(Collectors.groupingBy(Word::page));
+        pages.forEach((page, words) -> words.stream()
+                .filter(word -> page > 1 && word.y() > TEXT_ENDS - 20)
+                .filter(word -> Math.abs(word.x() - RAIL) < 0.5 && Math.abs(word.size() - body) < 0.05)
+                .forEach(word -> {
+                    long lines = words.stream()
+                            .filter(other -> other.x() > COLUMN && other.y() > word.y() - body)
+                            .map(other -> Math.round(other.y()))
+                            .distinct()
+                            .count();
+                    assertThat(lines).as("lines beside or under %s", word).isPositive();
+                    assertThat(lines >= 2 || !goesOn(pages.getOrDefault(page + 1, List.of()), body))
+                            .as("one line under %s, and the rest on the next page", word)
+                            .isTrue();
+                }));
+    }
+
+    /** Whether a page starts in the text column, and not with a title: what stood before it was cut. */
+    private static boolean goesOn(List<Word> words, double body) {
+        double top = words.stream().mapToDouble(Word::y).min().orElse(0);
+        return words.stream()
+                .filter(word -> word.y() < top + 1)
+                .allMatch(word -> word.x() > COLUMN && word.size() < body * 1.5);
     }
 
     @ParameterizedTest

@@ -3,6 +3,7 @@ package hutchleaf.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class FittingTest {
@@ -29,9 +30,15 @@ class FittingTest {
         assertThat(sizes(face(1, 3, "17.9mm"))).as("3 lines of 6 mm in 17.9 mm").containsExactly(10.0);
     }
 
+    /** The tolerance is 0.05 mm; the engine counts in twentieths of a point, so three lines of 8 mm are 24.01 mm high. */
     @Test
     void aDifferenceWithinTheToleranceStillFits() {
-        assertThat(sizes(face(1, 3, "23.98mm"))).containsExactly(20.0);
+        assertThat(sizes(face(1, 3, "23.97mm"))).as("0.04 mm too tall").containsExactly(20.0);
+        assertThat(sizes(face(1, 3, "23.94mm"))).as("0.07 mm too tall").containsExactly(15.0);
+    }
+
+    private static String limit(double millimetres) {
+        return String.format(Locale.ROOT, "%.4fmm", millimetres);
     }
 
     @Test
@@ -53,8 +60,18 @@ class FittingTest {
 
     @Test
     void aWordTooLongForItsBoxIsSetSmaller() {
-        String word = "<div style=\"width: 50mm\" data-fit=\"big middle small\">Otorhinolaryngology</div>";
-        assertThat(sizes(word)).containsExactly(15.0);
+        String word = "<div style=\"width: %s\" data-fit=\"big middle small\">Otorhinolaryngology</div>";
+        double middle = widthAt("middle");
+        double big = widthAt("big");
+        assertThat(big).isGreaterThan(middle + 2);
+        assertThat(sizes(word.formatted(limit(big + 1)))).containsExactly(20.0);
+        assertThat(sizes(word.formatted(limit(middle + 1)))).containsExactly(15.0);
+        assertThat(sizes(word.formatted(limit(middle - 1)))).containsExactly(10.0);
+    }
+
+    private static double widthAt(String size) {
+        String word = "<div class=\"" + size + "\">Otorhinolaryngology</div>";
+        return PdfWords.of(Proofs.pdf(Proofs.page(STYLE, word))).get(0).width();
     }
 
     @Test

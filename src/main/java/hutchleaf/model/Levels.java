@@ -1,7 +1,5 @@
 package hutchleaf.model;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -52,10 +50,6 @@ public record Levels(Level from, Level to) {
 
     public boolean within(Levels wider) {
         return wider.holds(from) && wider.holds(to);
-    }
-
-    public List<Level> each() {
-        return Arrays.stream(Level.values()).filter(this::holds).toList();
     }
 
     @Override

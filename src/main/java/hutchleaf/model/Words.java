@@ -46,10 +46,6 @@ public record Words(List<Inline> runs) {
         return join(runs);
     }
 
-    public boolean isEmpty() {
-        return plain().isBlank();
-    }
-
     /** Every run at any depth, outer before inner. */
     public Stream<Inline> all() {
         return deep(runs);

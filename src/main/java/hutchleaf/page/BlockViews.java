@@ -17,6 +17,9 @@ final class BlockViews {
     /** Letters of a heading that fit in a line of the rail at the largest body size. */
     private static final int RAIL_LETTERS = 13;
 
+    /** Tables with more rows than this may break over pages. */
+    private static final int MOST_ROWS_KEPT = 14;
+
     private static final int COLUMNS_BESIDE_THE_RAIL = 3;
 
     private final Markup markup;
@@ -34,6 +37,7 @@ final class BlockViews {
                         "caution",
                         section.heading(),
                         1,
+                        false,
                         List.of(),
                         Optional.of(markup.firstSentenceStrong(section.text())));
             case SEE_IT ->
@@ -41,6 +45,7 @@ final class BlockViews {
                         "pictures",
                         section.heading(),
                         1,
+                        false,
                         section.blocks().stream().map(this::block).toList(),
                         Optional.empty());
             default ->
@@ -48,9 +53,17 @@ final class BlockViews {
                         "prose",
                         section.heading(),
                         lines(section.heading(), RAIL_LETTERS),
+                        rows(section) > MOST_ROWS_KEPT,
                         section.blocks().stream().map(this::block).toList(),
                         Optional.empty());
         };
+    }
+
+    private static int rows(Section section) {
+        return section.blocks().stream()
+                .filter(Block.Table.class::isInstance)
+                .mapToInt(block -> ((Block.Table) block).rows().size())
+                .sum();
     }
 
     /** About how many lines a text takes. */

@@ -87,8 +87,15 @@ record GuideView(
      *
      * @param kind {@code prose}, {@code pictures} or {@code caution}
      * @param railLines about how many lines the heading takes in the rail
+     * @param breaks whether it is too long to be kept on one page
      */
-    record SectionView(String kind, String heading, int railLines, List<BlockView> blocks, Optional<Xml> caution) {}
+    record SectionView(
+            String kind,
+            String heading,
+            int railLines,
+            boolean breaks,
+            List<BlockView> blocks,
+            Optional<Xml> caution) {}
 
     /**
      * A block of prose: one of its parts is there, by kind.
