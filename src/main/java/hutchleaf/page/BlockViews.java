@@ -1,8 +1,11 @@
 package hutchleaf.page;
 
+import hutchleaf.edition.Leaf;
 import hutchleaf.model.Block;
 import hutchleaf.model.Drawing;
+import hutchleaf.model.JudgeQuestion;
 import hutchleaf.model.Section;
+import hutchleaf.model.Section.Kind;
 import hutchleaf.model.Words;
 import hutchleaf.page.GuideView.BlockView;
 import hutchleaf.page.GuideView.PictureView;
@@ -57,6 +60,19 @@ final class BlockViews {
                         section.blocks().stream().map(this::block).toList(),
                         Optional.empty());
         };
+    }
+
+    /** The words of a section of a kind, when the leaf has it. */
+    Optional<Xml> text(Leaf leaf, Kind kind) {
+        return leaf.section(kind).map(Section::text).map(markup::write);
+    }
+
+    /** The questions a judge may ask, without their points. */
+    List<Xml> questions(Leaf leaf) {
+        return leaf.practice().questions().stream()
+                .map(JudgeQuestion::question)
+                .map(markup::write)
+                .toList();
     }
 
     private static int rows(Section section) {
