@@ -49,7 +49,8 @@ final class HouseTest {
             "contest", Set.of("problem", "sheet", "model", "edition"),
             "page", Set.of("problem", "sheet", "model", "edition", "contest"),
             "press", Set.of("problem", "sheet", "page"),
-            "cli", Set.of("problem", "sheet", "model", "content", "edition", "contest", "page", "press"));
+            "proof", Set.of("problem", "sheet", "model", "edition", "contest"),
+            "cli", Set.of("problem", "sheet", "model", "content", "edition", "contest", "proof", "page", "press"));
 
     /** Each library with the one package that may know it. */
     private static final Map<String, String> OWNERS = Map.of(
