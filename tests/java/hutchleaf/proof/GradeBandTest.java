@@ -1,0 +1,52 @@
+package hutchleaf.proof;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hutchleaf.model.Level;
+import hutchleaf.proof.GradeBand.Measure;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+final class GradeBandTest {
+    /** Common Core State Standards, supplement to Appendix A, updated text complexity grade bands, Flesch-Kincaid [S]. */
+    @ParameterizedTest
+    @CsvSource({
+        "PRIMARY, 2-3, 1.98, 5.34",
+        "JUNIOR, 4-5, 4.51, 7.73",
+        "INTERMEDIATE, 6-8, 6.51, 10.34",
+        "SENIOR, 9-10, 8.32, 12.12"
+    })
+    void aLevelHasThePublishedBandOfItsGrades(Level level, String grades, double lowest, double highest) {
+        GradeBand band = GradeBand.of(level);
+
+        assertThat(band.grades()).isEqualTo(grades);
+        assertThat(band.lowest()).isEqualTo(lowest);
+        assertThat(band.highest()).isEqualTo(highest);
+    }
+
+    /** Our own bounds: warn above the band below, fail above the band. */
+    @ParameterizedTest
+    @CsvSource({
+        "PRIMARY, SPACHE, 2.0, 3.0",
+        "JUNIOR, FLESCH_KINCAID, 4.5, 7.7",
+        "INTERMEDIATE, FLESCH_KINCAID, 7.7, 10.3",
+        "SENIOR, FLESCH_KINCAID, 10.3, 12.1"
+    })
+    void aLevelHasItsBounds(Level level, Measure measure, double warnAbove, double failAbove) {
+        GradeBand band = GradeBand.of(level);
+
+        assertThat(band.measure()).isEqualTo(measure);
+        assertThat(band.warnAbove()).isEqualTo(warnAbove);
+        assertThat(band.failAbove()).isEqualTo(failAbove);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aTextThatFailsLiesAboveNoMoreThanThePublishedBand(Level level) {
+        GradeBand band = GradeBand.of(level);
+
+        assertThat(band.warnAbove()).isLessThan(band.failAbove());
+        assertThat(band.failAbove()).isLessThanOrEqualTo(band.highest());
+    }
+}
