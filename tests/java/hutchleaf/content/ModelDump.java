@@ -126,9 +126,9 @@ final class ModelDump {
         if (block instanceof Block.Paragraph paragraph) {
             return words(paragraph.text());
         } else if (block instanceof Block.Bullets bullets) {
-            return "bullets: " + all(bullets.items());
+            return "bullets: " + all(bullets.words().toList());
         } else if (block instanceof Block.Numbered numbered) {
-            return "numbered: " + all(numbered.items());
+            return "numbered: " + all(numbered.words().toList());
         } else if (block instanceof Block.Table table) {
             return "table: " + all(table.head()) + " // "
                     + table.rows().stream().map(row -> all(row.cells())).collect(Collectors.joining(" // "));

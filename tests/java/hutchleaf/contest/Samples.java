@@ -39,7 +39,7 @@ public final class Samples {
             topics.add(topic(subject, code++, 1, questionsInEach, levels));
             topics.add(topic(subject, code++, 2, questionsInEach, levels));
         }
-        Library made = new Library(topics, all.routine(), all.contest(), all.tables());
+        Library made = new Library(topics, all.routine(), all.contest(), all.tables(), all.wording());
         return Edition.of(made, level, new Problems());
     }
 

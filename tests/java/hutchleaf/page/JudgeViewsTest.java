@@ -144,7 +144,8 @@ final class JudgeViewsTest {
                 all.topics(),
                 all.routine(),
                 new Library.Contest(contest.scoreSheets(), contest.blueprint(), contest.divisions(), nine),
-                all.tables());
+                all.tables(),
+                all.wording());
 
         Optional<WentWellView> view =
                 WentWellPages.of(Edition.of(changed, Level.PRIMARY, new Problems()), Paper.LETTER, "", problems);

@@ -88,15 +88,15 @@ final class BlockReader {
         return Optional.of(new Block.Picture(at, path.get(), alt, new Quotes().curl(caption)));
     }
 
-    private List<Words> items(Node list) {
-        List<Words> items = new ArrayList<>();
+    private List<Block.Item> items(Node list) {
+        List<Block.Item> items = new ArrayList<>();
         for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
             Node inside = item.getFirstChild();
             if (!(inside instanceof Paragraph) || inside.getNext() != null) {
                 problems.add(
                         place(item), "a list item holds more than one paragraph", "make each item one line of text");
             } else {
-                items.add(words(inside, place(inside)));
+                items.add(new Block.Item(place(inside), words(inside, place(inside))));
             }
         }
         return items;

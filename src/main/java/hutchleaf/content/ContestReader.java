@@ -81,7 +81,8 @@ final class ContestReader {
             DivisionRule.Terms terms = new DivisionRule.Terms(
                     row.need("counted on"),
                     row.oneOf("competes", List.of("yes", "no")).equals("yes"),
-                    row.need("source"));
+                    row.list("source"),
+                    row.at());
             rules.add(new DivisionRule(
                     row.need("rule set"),
                     row.need("division"),

@@ -40,6 +40,6 @@ final class DataFile {
         if (list.isEmpty()) {
             problems.add(file.at(), "a list is missing", "add one, each line with - in front");
         }
-        return list.map(Block.Bullets::items).orElse(List.of());
+        return list.map(bullets -> bullets.words().toList()).orElse(List.of());
     }
 }

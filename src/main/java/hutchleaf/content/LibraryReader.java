@@ -3,6 +3,7 @@ package hutchleaf.content;
 import hutchleaf.model.Library;
 import hutchleaf.model.Subject;
 import hutchleaf.model.Topic;
+import hutchleaf.model.Wording;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Problems;
 import java.util.ArrayList;
@@ -22,8 +23,23 @@ public final class LibraryReader {
     private static final String FACTS = "facts.md";
     private static final String SOURCES = "sources.md";
     private static final String RETIRED = "words/retired.md";
-    private static final List<String> DATA =
-            List.of(STATIONS, SCORE_SHEET, BLUEPRINT, DIVISIONS, WENT_WELL, BREEDS, COLOURS, FACTS, SOURCES, RETIRED);
+    private static final String SPELLING = "words/spelling.md";
+    private static final String FORMS = "words/forms.md";
+    private static final String EVERYDAY = "words/everyday.md";
+    private static final List<String> DATA = List.of(
+            STATIONS,
+            SCORE_SHEET,
+            BLUEPRINT,
+            DIVISIONS,
+            WENT_WELL,
+            BREEDS,
+            COLOURS,
+            FACTS,
+            SOURCES,
+            RETIRED,
+            SPELLING,
+            FORMS,
+            EVERYDAY);
 
     private final ContentTree tree;
     private final Problems problems;
@@ -61,7 +77,11 @@ public final class LibraryReader {
                         TablesReader.sources(file(SOURCES), problems),
                         TablesReader.breeds(file(BREEDS), problems),
                         TablesReader.colours(file(COLOURS), problems),
-                        DrawingReader.read(tree, problems)));
+                        DrawingReader.read(tree, problems)),
+                new Wording(
+                        WordingReader.spellings(file(SPELLING), problems),
+                        WordingReader.forms(file(FORMS), problems),
+                        WordingReader.everyday(file(EVERYDAY), problems)));
         new CrossCheck(library, tree, RetiredCodes.read(file(RETIRED), problems), problems).check();
         return problems.hasErrors() ? Optional.empty() : Optional.of(library);
     }

@@ -26,8 +26,9 @@ final class QuestionReader {
         for (Part part : section.parts()) {
             Levels own = Siblings.narrowed(part, levels, problems);
             siblings.note("question", part.heading().text(), own, part.at());
-            List<Words> points =
-                    part.only(Block.Bullets.class).map(Block.Bullets::items).orElse(List.of());
+            List<Words> points = part.only(Block.Bullets.class)
+                    .map(list -> list.words().toList())
+                    .orElse(List.of());
             if (points.isEmpty()) {
                 problems.add(
                         part.at(),

@@ -47,7 +47,7 @@ final class SelfTestReader {
             return Optional.of(new SelfTestItem.Gap(question, levels, part.at(), answer.text(), why.text()));
         }
         if (blocks.get(0) instanceof Block.Bullets list && !gap) {
-            return listed(part, levels, question, list.items(), why.text());
+            return listed(part, levels, question, list.words().toList(), why.text());
         }
         return Optional.empty();
     }

@@ -24,8 +24,8 @@ final class TablesReader {
     static Map<String, Fact> facts(MarkdownFile file, Problems problems) {
         Map<String, Fact> facts = new LinkedHashMap<>();
         for (Table.Row row : DataFile.table(file, 0, FACTS, problems)) {
-            Fact fact =
-                    new Fact(row.need("id"), row.need("low"), row.need("high"), row.text("unit"), row.list("source"));
+            Fact fact = new Fact(
+                    row.need("id"), row.need("low"), row.need("high"), row.text("unit"), row.list("source"), row.at());
             if (facts.putIfAbsent(fact.id(), fact) != null) {
                 problems.add(row.at(), "the fact '" + fact.id() + "' stands twice", "keep one row");
             }
@@ -41,7 +41,8 @@ final class TablesReader {
                     row.need("title"),
                     row.need("publisher"),
                     row.need("year"),
-                    row.oneOf("from memory", List.of("yes", "no")).equals("yes"));
+                    row.oneOf("from memory", List.of("yes", "no")).equals("yes"),
+                    row.at());
             if (sources.putIfAbsent(source.id(), source) != null) {
                 problems.add(row.at(), "the source '" + source.id() + "' stands twice", "keep one row");
             }
@@ -60,7 +61,8 @@ final class TablesReader {
                     row.need("fur"),
                     row.oneOf("classes", List.of("4", "6")).equals("6") ? 6 : 4,
                     new Breed.Weights(row.text("senior buck"), row.text("senior doe")),
-                    unsure(row, BREEDS, problems)));
+                    unsure(row, BREEDS, problems),
+                    row.at()));
         }
         return breeds;
     }
@@ -73,7 +75,8 @@ final class TablesReader {
                     row.need("group"),
                     row.need("eye"),
                     row.need("nails"),
-                    unsure(row, COLOURS, problems)));
+                    unsure(row, COLOURS, problems),
+                    row.at()));
         }
         return colours;
     }

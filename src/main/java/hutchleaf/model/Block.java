@@ -18,25 +18,28 @@ public sealed interface Block {
         }
     }
 
-    record Bullets(Place at, List<Words> items) implements Block {
+    /** One line of a list, with the line of the file it stands on. */
+    record Item(Place at, Words text) {}
+
+    record Bullets(Place at, List<Item> items) implements Block {
         public Bullets {
             items = List.copyOf(items);
         }
 
         @Override
         public Stream<Words> words() {
-            return items.stream();
+            return items.stream().map(Item::text);
         }
     }
 
-    record Numbered(Place at, List<Words> items) implements Block {
+    record Numbered(Place at, List<Item> items) implements Block {
         public Numbered {
             items = List.copyOf(items);
         }
 
         @Override
         public Stream<Words> words() {
-            return items.stream();
+            return items.stream().map(Item::text);
         }
     }
 

@@ -1,5 +1,6 @@
 package hutchleaf.model;
 
+import hutchleaf.problem.Place;
 import java.util.List;
 
 /**
@@ -16,7 +17,8 @@ public record Breed(
         String fur,
         int classes,
         Weights weights,
-        List<String> unsure) {
+        List<String> unsure,
+        Place at) {
     /** Senior weights in pounds as printed, for example {@code 3.5 to 5.5}; empty where none is known. */
     public record Weights(String buck, String doe) {}
 

@@ -1,5 +1,6 @@
 package hutchleaf.model;
 
+import hutchleaf.problem.Place;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param unsure names of the columns that are not to be printed as fact
  */
-public record Colour(String name, String group, String eye, String nails, List<String> unsure) {
+public record Colour(String name, String group, String eye, String nails, List<String> unsure, Place at) {
     public Colour {
         unsure = List.copyOf(unsure);
     }

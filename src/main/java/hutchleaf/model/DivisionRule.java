@@ -1,5 +1,7 @@
 package hutchleaf.model;
 
+import hutchleaf.problem.Place;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +25,10 @@ public record DivisionRule(
         EXPERIENCE
     }
 
-    /** The day it is counted, whether its members are placed against each other, and where the rule was read. */
-    public record Terms(String countedOn, boolean competes, String source) {}
+    /** The day it is counted, whether its members are placed against each other, where the rule was read, and its row. */
+    public record Terms(String countedOn, boolean competes, List<String> sources, Place at) {
+        public Terms {
+            sources = List.copyOf(sources);
+        }
+    }
 }

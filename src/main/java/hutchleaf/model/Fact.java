@@ -1,5 +1,6 @@
 package hutchleaf.model;
 
+import hutchleaf.problem.Place;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  * @param low as written, for example {@code 101.5}
  * @param high the same as low for a single value
  */
-public record Fact(String id, String low, String high, String unit, List<String> sources) {
+public record Fact(String id, String low, String high, String unit, List<String> sources, Place at) {
     public Fact {
         sources = List.copyOf(sources);
     }

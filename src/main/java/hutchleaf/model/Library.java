@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The whole content tree, read and checked. Topics are sorted by subject and code. */
-public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables) {
+public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables, Wording wording) {
     /** What the judge's paper and the divisions are made from. */
     public record Contest(
             List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions, WentWell wentWell) {

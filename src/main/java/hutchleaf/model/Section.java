@@ -58,7 +58,7 @@ public record Section(Kind kind, String heading, Levels levels, Place at, List<B
     public List<Words> steps() {
         return blocks.stream()
                 .filter(Block.Numbered.class::isInstance)
-                .map(block -> ((Block.Numbered) block).items())
+                .map(block -> block.words().toList())
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(at + " has no numbered list"));
     }

@@ -96,9 +96,9 @@ final class BlockViews {
                     Optional.empty(),
                     Optional.empty());
         } else if (block instanceof Block.Bullets bullets) {
-            return items("bullets", bullets.items());
+            return items("bullets", bullets.words().toList());
         } else if (block instanceof Block.Numbered numbered) {
-            return items("numbered", numbered.items());
+            return items("numbered", numbered.words().toList());
         } else if (block instanceof Block.Table table) {
             return new BlockView("table", Optional.empty(), List.of(), Optional.of(table(table, 0)), Optional.empty());
         }

@@ -1,0 +1,24 @@
+package hutchleaf.model;
+
+import java.util.List;
+
+/**
+ * How words are written, for the proofreader.
+ *
+ * @param spellings words that two countries spell differently
+ * @param forms the one form of a term, and forms that are not used
+ * @param everyday terms that are everyday words too, so that a young reader may meet them before their meaning
+ */
+public record Wording(List<Spelling> spellings, List<Form> forms, List<String> everyday) {
+    /** A word in British and in American spelling. */
+    public record Spelling(String uk, String us) {}
+
+    /** The form to write, and one not to. */
+    public record Form(String write, String not) {}
+
+    public Wording {
+        spellings = List.copyOf(spellings);
+        forms = List.copyOf(forms);
+        everyday = List.copyOf(everyday);
+    }
+}
