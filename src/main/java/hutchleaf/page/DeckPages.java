@@ -18,23 +18,24 @@ final class DeckPages {
     private static final int LONGEST_TOPIC = 20;
 
     private final Edition edition;
+    private final List<Card> deck;
     private final Markup markup;
     private final BlockViews blocks;
     private final CardSheet sheet;
 
-    private DeckPages(Edition edition, Paper paper) {
+    private DeckPages(Edition edition, List<Card> deck, Paper paper) {
         this.edition = edition;
+        this.deck = deck;
         this.markup = GuidePages.markup(edition);
         this.blocks = new BlockViews(markup, edition.library().tables().drawings());
         this.sheet = edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
     }
 
-    static DeckView of(Edition edition, Paper paper) {
-        return new DeckPages(edition, paper).view(paper);
+    static DeckView of(Edition edition, List<Card> deck, Paper paper) {
+        return new DeckPages(edition, deck, paper).view(paper);
     }
 
     private DeckView view(Paper paper) {
-        List<Card> deck = edition.deck();
         List<SheetView> sheets = new ArrayList<>();
         for (int from = 0; from < deck.size(); from += sheet.cards()) {
             List<CardView> cards = new ArrayList<>();

@@ -2,6 +2,7 @@ package hutchleaf.page;
 
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
+import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
@@ -40,7 +41,13 @@ public final class Publications {
 
     /** A deck of fold-over flashcards, with a first page that tells how to make them. */
     public Optional<Manuscript> deck(Edition edition, Problems problems) {
-        return manuscript(edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, paper), problems);
+        return cards(edition, edition.deck(), problems);
+    }
+
+    /** Some cards only, on sheets as a level's deck has them. */
+    public Optional<Manuscript> cards(Edition edition, List<Card> cards, Problems problems) {
+        return manuscript(
+                edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, cards, paper), problems);
     }
 
     /**

@@ -7,9 +7,9 @@ import java.lang.Character.UnicodeScript;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.w3c.dom.Document;
-import org.w3c.dom.Node;
 import org.w3c.dom.Text;
 
 /**
@@ -29,13 +29,17 @@ final class GlyphCheck {
     static void check(Document document, Typefaces typefaces, Place fallback, Problems problems) {
         Dom.walk(document, node -> {
             if (node instanceof Text text) {
-                text.getData()
-                        .codePoints()
-                        .filter(codePoint -> !prints(codePoint, typefaces))
-                        .distinct()
-                        .forEach(codePoint -> add(codePoint, text, fallback, problems));
+                check(text.getData(), typefaces, () -> Dom.place(text, fallback), problems);
             }
         });
+    }
+
+    /** Checks one line of text. */
+    static void check(String text, Typefaces typefaces, Supplier<Place> at, Problems problems) {
+        text.codePoints()
+                .filter(codePoint -> !prints(codePoint, typefaces))
+                .distinct()
+                .forEach(codePoint -> add(codePoint, at.get(), problems));
     }
 
     private static boolean prints(int codePoint, Typefaces typefaces) {
@@ -49,7 +53,7 @@ final class GlyphCheck {
                 || (!OpenUtil.isCodePointPrintable(codePoint) && Character.getType(codePoint) == Character.FORMAT);
     }
 
-    private static void add(int codePoint, Node text, Place fallback, Problems problems) {
+    private static void add(int codePoint, Place at, Problems problems) {
         UnicodeScript script = UnicodeScript.of(codePoint);
         boolean foreign = !SCRIPTS.contains(script);
         String what = String.format(
@@ -58,8 +62,7 @@ final class GlyphCheck {
                 Character.toString(codePoint),
                 codePoint,
                 foreign ? ", " + name(script) : "");
-        problems.add(
-                Dom.place(text, fallback), what, foreign ? "write it in Latin letters" : "write it in other signs");
+        problems.add(at, what, foreign ? "write it in Latin letters" : "write it in other signs");
     }
 
     /** {@code OLD_ITALIC} as {@code Old Italic}. */

@@ -47,14 +47,37 @@ public final class Press {
         return printed;
     }
 
-    private Optional<Printed> print(Document document, Manuscript manuscript, Problems problems) {
+    /** Looks for signs in a line of text that the fonts cannot print. */
+    public void checkGlyphs(String text, Place at, Problems problems) {
+        GlyphCheck.check(text, typesetter.typefaces(), () -> at, problems);
+    }
+
+    /** Lays the document out and reports what does not fit its place; nothing is painted. */
+    public void checkFit(Manuscript manuscript, Problems problems) {
+        Problems own = new Problems();
+        XhtmlReader.read(manuscript, own)
+                .flatMap(document -> drawn(document, manuscript, own)
+                        .map(drawn -> settle(document, drawn, Place.whole(manuscript.madeBy()), own)))
+                .ifPresent(Galley::close);
+        problems.addAll(own);
+    }
+
+    private Optional<Map<Element, Drawing>> drawn(Document document, Manuscript manuscript, Problems problems) {
         Place whole = Place.whole(manuscript.madeBy());
         LockCheck.check(document, whole, problems);
         GlyphCheck.check(document, typesetter.typefaces(), whole, problems);
         Map<Element, Drawing> drawn = drawings.of(document, whole, problems);
-        if (problems.hasErrors()) {
-            return Optional.empty();
-        }
+        return problems.hasErrors() ? Optional.empty() : Optional.of(drawn);
+    }
+
+    private Optional<Printed> print(Document document, Manuscript manuscript, Problems problems) {
+        Optional<Map<Element, Drawing>> drawn = drawn(document, manuscript, problems);
+        return drawn.flatMap(figures -> print(document, figures, manuscript, problems));
+    }
+
+    private Optional<Printed> print(
+            Document document, Map<Element, Drawing> drawn, Manuscript manuscript, Problems problems) {
+        Place whole = Place.whole(manuscript.madeBy());
         document.getDocumentElement().setAttribute("lang", manuscript.language());
         try (Galley galley = settle(document, drawn, whole, problems)) {
             return problems.hasErrors() ? Optional.empty() : Optional.of(printed(galley, document, manuscript));
