@@ -3,7 +3,7 @@ package hutchleaf.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hutchleaf.model.Level;
-import hutchleaf.proof.GradeBand.Measure;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,18 +27,15 @@ final class GradeBandTest {
 
     /** Our own bounds: warn above the band below, fail above the band. */
     @ParameterizedTest
-    @CsvSource({
-        "PRIMARY, SPACHE, 2.0, 3.0",
-        "JUNIOR, FLESCH_KINCAID, 4.5, 7.7",
-        "INTERMEDIATE, FLESCH_KINCAID, 7.7, 10.3",
-        "SENIOR, FLESCH_KINCAID, 10.3, 12.1"
-    })
-    void aLevelHasItsBounds(Level level, Measure measure, double warnAbove, double failAbove) {
-        GradeBand band = GradeBand.of(level);
+    @CsvSource({"PRIMARY, 1.9, 5.3", "JUNIOR, 4.5, 7.7", "INTERMEDIATE, 7.7, 10.3", "SENIOR, 10.3, 12.1"})
+    void aLevelHasItsBounds(Level level, double warnAbove, double failAbove) {
+        assertThat(GradeBand.of(level).fleschKincaid()).isEqualTo(new GradeBand.Bounds(warnAbove, failAbove));
+    }
 
-        assertThat(band.measure()).isEqualTo(measure);
-        assertThat(band.warnAbove()).isEqualTo(warnAbove);
-        assertThat(band.failAbove()).isEqualTo(failAbove);
+    @Test
+    void onlyTheYoungestAreReadBySpache() {
+        assertThat(GradeBand.of(Level.PRIMARY).spache()).contains(new GradeBand.Bounds(2.0, 3.0));
+        assertThat(GradeBand.of(Level.JUNIOR).spache()).isEmpty();
     }
 
     @ParameterizedTest
@@ -46,7 +43,8 @@ final class GradeBandTest {
     void aTextThatFailsLiesAboveNoMoreThanThePublishedBand(Level level) {
         GradeBand band = GradeBand.of(level);
 
-        assertThat(band.warnAbove()).isLessThan(band.failAbove());
-        assertThat(band.failAbove()).isLessThanOrEqualTo(band.highest());
+        assertThat(band.fleschKincaid().warnAbove())
+                .isLessThan(band.fleschKincaid().failAbove());
+        assertThat(band.fleschKincaid().failAbove()).isLessThanOrEqualTo(band.highest());
     }
 }

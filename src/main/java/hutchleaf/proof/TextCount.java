@@ -3,6 +3,7 @@ package hutchleaf.proof;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.ToIntFunction;
 
 /**
  * The words, sentences and syllables of running text. No headings, captions, table cells or lists of names should be in
@@ -40,7 +41,11 @@ record TextCount(int words, int sentences, int syllables, int tradeWords) {
      * @param tradeWord asked for each word as it is written, without the marks around it
      */
     static TextCount of(String runningText, Predicate<String> tradeWord) {
-        List<Token> tokens = Token.of(runningText);
+        return of(Token.of(runningText), tradeWord, Syllables::in);
+    }
+
+    /** The same of words that were cut apart before, with syllables that may have been counted before. */
+    static TextCount of(List<Token> tokens, Predicate<String> tradeWord, ToIntFunction<String> syllables) {
         if (tokens.isEmpty()) {
             return NONE;
         }
@@ -50,7 +55,7 @@ record TextCount(int words, int sentences, int syllables, int tradeWords) {
         return new TextCount(
                 tokens.size(),
                 tokens.get(tokens.size() - 1).endsSentence() ? ended : ended + 1,
-                plain.stream().mapToInt(Syllables::in).sum(),
+                plain.stream().mapToInt(syllables).sum(),
                 tokens.size() - plain.size());
     }
 

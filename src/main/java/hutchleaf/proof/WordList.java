@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * Words that a reader is taken to know, from a file that the user names: the lists of Spache and of Dale and Chall are in
  * copyright and none comes with us. A listed word stands for its regular forms too.
  */
-final class WordList {
+public final class WordList {
     private static final Pattern LETTERS = Pattern.compile("\\p{L}");
     private static final Pattern JOINT = Pattern.compile("[-\u2010\u2011/]");
     private static final Pattern CONTRACTED = Pattern.compile("(?:n't|'(?:d|ll|m|re|s|ve)?)$");
@@ -37,7 +37,7 @@ final class WordList {
      *
      * @throws UncheckedIOException when the file cannot be read, or holds no word
      */
-    static WordList read(Path file) {
+    public static WordList read(Path file) {
         try {
             String text = Files.readString(file);
             Set<String> words = (text.startsWith("\ufeff") ? text.substring(1) : text)

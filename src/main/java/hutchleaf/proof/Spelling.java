@@ -1,0 +1,7 @@
+package hutchleaf.proof;
+
+/** The spelling the tree is held to. */
+public enum Spelling {
+    UK,
+    US
+}
