@@ -19,7 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Times a whole publish, cold and warm, and prints a Markdown table: {@code mvn -q -Pbench verify}. */
+/** Times a whole publish, cold and warm, and a proof, and prints a Markdown table: {@code mvn -q -Pbench verify}. */
 public final class PublishBenchmark {
     private static final int ROUNDS = 3;
     private static final String HEAP = "-Xmx512m";
@@ -34,12 +34,12 @@ public final class PublishBenchmark {
     /**
      * Runs the benchmark.
      *
-     * @param args {@code report-peak} and the arguments of a publish in a run of its own; else those of each publish,
+     * @param args {@code report-peak} and the arguments of a run of its own; else those of each publish,
      *     without {@code --out}
      */
     public static void main(String... args) throws IOException, InterruptedException {
         if (args.length > 0 && args[0].equals(REPORT_PEAK)) {
-            publish(List.of(args).subList(1, args.length));
+            run(List.of(args).subList(1, args.length));
             System.out.println("peak bytes " + peakBytes());
             return;
         }
@@ -55,7 +55,7 @@ public final class PublishBenchmark {
             throws IOException, InterruptedException {
         List<Cold> cold = new ArrayList<>();
         for (int round = 0; round < ROUNDS; round++) {
-            cold.add(cold(extra, folder.resolve("cold-" + round), folder.resolve("said.txt")));
+            cold.add(cold(arguments(extra, folder.resolve("cold-" + round)), folder.resolve("said.txt")));
         }
         int pages = 0;
         List<Double> warm = new ArrayList<>();
@@ -81,14 +81,23 @@ public final class PublishBenchmark {
                 "peak memory, cold",
                 median(cold.stream().map(Cold::peakMebibytes).toList()),
                 "MiB");
+        List<Cold> proof = new ArrayList<>();
+        for (int round = 0; round < ROUNDS; round++) {
+            proof.add(cold(List.of("proof"), folder.resolve("said.txt")));
+        }
+        row(
+                out,
+                "proof of the whole tree, cold",
+                median(proof.stream().map(Cold::seconds).toList()),
+                "s");
     }
 
     private static void row(PrintStream out, String what, double value, String unit) {
         out.printf(Locale.ROOT, "| %s | %.1f%s |%n", what, value, unit.isEmpty() ? "" : " " + unit);
     }
 
-    /** Publishes in a JVM of its own, from its start to its end. */
-    private static Cold cold(List<String> extra, Path out, Path said) throws IOException, InterruptedException {
+    /** A command in a JVM of its own, from its start to its end. */
+    private static Cold cold(List<String> arguments, Path said) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 HEAP,
@@ -96,7 +105,7 @@ public final class PublishBenchmark {
                 System.getProperty("java.class.path"),
                 PublishBenchmark.class.getName(),
                 REPORT_PEAK));
-        command.addAll(arguments(extra, out));
+        command.addAll(arguments);
         long start = System.nanoTime();
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
@@ -107,21 +116,30 @@ public final class PublishBenchmark {
         String text = Files.readString(said);
         Matcher peak = PEAK.matcher(text);
         if (exit != 0 || !peak.find()) {
-            throw new IllegalStateException("a publish ended with " + exit + ":\n" + text);
+            throw new IllegalStateException(arguments + " ended with " + exit + ":\n" + text);
         }
         return new Cold(seconds, Long.parseLong(peak.group(1)) / (1024.0 * 1024));
     }
 
     /** Publishes in this JVM and gives the number of pages. */
     private static int publish(List<String> args) {
+        String said = run(args);
+        Matcher all = ALL.matcher(said);
+        if (!all.find()) {
+            throw new IllegalStateException("a publish said no number of pages:\n" + said);
+        }
+        return Integer.parseInt(all.group(1));
+    }
+
+    /** Runs a command in this JVM and gives what it printed. */
+    private static String run(List<String> args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int exit = Main.run(new PrintWriter(out), new PrintWriter(err), args.toArray(String[]::new));
-        Matcher all = ALL.matcher(out.toString());
-        if (exit != 0 || !all.find()) {
-            throw new IllegalStateException("a publish ended with " + exit + ":\n" + err);
+        if (exit != 0) {
+            throw new IllegalStateException(args + " ended with " + exit + ":\n" + out + err);
         }
-        return Integer.parseInt(all.group(1));
+        return out.toString();
     }
 
     private static List<String> arguments(List<String> extra, Path out) {

@@ -17,18 +17,18 @@ import org.commonmark.node.Text;
  * One example of a spec table: files laid over the base tree, then what has to come of them.
  *
  * @param name file, number and heading
- * @param wants {@code error} or {@code model}
+ * @param wants {@code error}, {@code model} or {@code finding}
  */
-record SpecExample(String name, List<Overlay> overlays, String wants, List<String> lines) {
+public record SpecExample(String name, List<Overlay> overlays, String wants, List<String> lines) {
     /** A file to write, or a base file to take out. */
-    record Overlay(String path, Optional<String> text) {}
+    public record Overlay(String path, Optional<String> text) {}
 
-    SpecExample {
+    public SpecExample {
         overlays = List.copyOf(overlays);
         lines = List.copyOf(lines);
     }
 
-    static List<SpecExample> readAll(Path folder) throws IOException {
+    public static List<SpecExample> readAll(Path folder) throws IOException {
         List<SpecExample> examples = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(path -> path.toString().endsWith(".md"))
@@ -54,7 +54,7 @@ record SpecExample(String name, List<Overlay> overlays, String wants, List<Strin
                 switch (info.get(0)) {
                     case "file" -> overlays.add(new Overlay(path(file, info), Optional.of(written(file, info, block))));
                     case "without" -> overlays.add(new Overlay(path(file, info), Optional.empty()));
-                    case "error", "model" -> {
+                    case "error", "model", "finding" -> {
                         if (overlays.isEmpty()) {
                             throw new IllegalStateException(
                                     file + ": under '" + heading + "' an expectation stands without a file");
@@ -112,7 +112,7 @@ record SpecExample(String name, List<Overlay> overlays, String wants, List<Strin
     }
 
     /** Copies the base tree and lays the example's files over it. */
-    void layOver(Path base, Path target) throws IOException {
+    public void layOver(Path base, Path target) throws IOException {
         try (Stream<Path> walk = Files.walk(base)) {
             for (Path file : walk.filter(Files::isRegularFile).toList()) {
                 write(target.resolve(base.relativize(file).toString()), Files.readString(file));

@@ -11,12 +11,21 @@ import java.nio.file.FileSystems;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** The content that is packed into the program. */
 final class Embedded {
     private static final String FOLDER = "/embedded/content";
 
     private Embedded() {}
+
+    /** The tree in a folder, or the embedded one. */
+    static ContentTree contentOr(Optional<Path> folder) {
+        return folder.map(named -> new ContentTree(
+                        named,
+                        Objects.requireNonNullElse(named.getFileName(), named).toString()))
+                .orElseGet(Embedded::content);
+    }
 
     /** The embedded tree, from a folder of classes or from inside the jar. */
     static ContentTree content() {

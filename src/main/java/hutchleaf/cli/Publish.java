@@ -18,7 +18,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -47,11 +46,7 @@ final class Publish {
     }
 
     int run() {
-        ContentTree tree = request.content()
-                .map(folder -> new ContentTree(
-                        folder,
-                        Objects.requireNonNullElse(folder.getFileName(), folder).toString()))
-                .orElseGet(Embedded::content);
+        ContentTree tree = Embedded.contentOr(request.content());
         Optional<Library> library = LibraryReader.read(tree, problems);
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
         List<LevelRun> runs = library.map(found -> print(found, tree)).orElse(List.of());
