@@ -79,21 +79,20 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <@head card=card answer=false/>
     <#if primary>
       <#if card.picture??>
-      <#assign high = [42, 52 / card.picture.ratio]?min>
-      <div class="picture" style="left:4mm;top:14mm;width:58mm;height:43mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${high}mm"/></div>
+      <div class="picture" style="left:4mm;top:14mm;width:58mm;height:43mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${card.picture.height}mm"/></div>
       <table class="hold" style="top:57.5mm"><tr><td style="height:23mm"><div class="fit question" data-fit="${sizes}" data-fit-height="23mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
       <#else>
       <table class="hold" style="top:14mm"><tr><td style="height:64mm"><div class="fit question" data-fit="${sizes}" data-fit-height="64mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
       </#if>
     <#elseif card.picture??>
-      <#if card.picture.ratio gt 1.2>
-      <#assign high = [19, 50 / card.picture.ratio]?min>
-      <div class="picture" style="left:4mm;top:13.2mm;width:58mm;height:20mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${high}mm"/></div>
-      <table class="hold" style="top:33.5mm"><tr><td style="height:18mm"><div class="fit question" data-fit="${sizes}" data-fit-height="18mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
-      <#else>
-      <#assign high = [36, 26 / card.picture.ratio]?min>
-      <div class="picture" style="left:4mm;top:${13.2 + (36 - high) / 2}mm;width:28mm;height:36mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${high}mm"/></div>
+      <#assign high = card.picture.height>
+      <#if card.picture.beside>
+      <div class="picture" style="left:4mm;top:${12.6 + (38 - high) / 2}mm;width:28mm;height:38mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${high}mm"/></div>
       <table class="hold" style="top:12.5mm;left:33mm;width:29mm"><tr><td style="height:39mm"><div class="fit half question" data-fit="${sizes}" data-fit-height="39mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
+      <#else>
+      <#assign under = 51.5 - 13.2 - high - 0.6>
+      <div class="picture" style="left:4mm;top:12.8mm;width:58mm;height:${high}mm"><img src="hutch:${card.picture.file}" alt="${card.picture.alt}" style="height:${high}mm"/></div>
+      <table class="hold" style="top:${13.4 + high}mm"><tr><td style="height:${under}mm"><div class="fit question" data-fit="${sizes}" data-fit-height="${under}mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>
       </#if>
     <#else>
       <table class="hold" style="top:12.5mm"><tr><td style="height:39mm"><div class="fit question" data-fit="${sizes}" data-fit-height="39mm" data-what="the question of card ${card.code}">${card.question}</div></td></tr></table>

@@ -71,19 +71,24 @@
 </#macro>
 
 <#-- A figure in its frame: high enough to be seen, low enough for the page that holds it. -->
-<#macro figure picture width>
-<#assign most = [[(width / picture.ratio)?floor, 76]?min - ((width / picture.ratio)?floor % 2), 20]?max>
-<div class="frame" style="width:${width}mm"><img class="h${most}" src="hutch:${picture.file}" alt="${picture.alt}"/></div>
+<#macro figure picture>
+<div class="frame" style="width:${picture.width}mm"><img class="h${picture.size.most}f${picture.size.floor}" src="hutch:${picture.file}" alt="${picture.alt}"/></div>
 </#macro>
 
 <#macro figures pictures>
-<#if pictures?size == 1>
-<table class="figs"><tr><td class="one"><@figure picture=pictures[0] width=80/></td><td class="cap">${pictures[0].caption}</td></tr></table>
+<#if pictures?size == 1 && pictures[0].labelled??>
+<@marks.labelled l=pictures[0].labelled alt=pictures[0].alt size=t.note/>
+<div class="cap">${pictures[0].caption}</div>
+<#elseif pictures?size == 1 && pictures[0].width gt f.text>
+<@figure picture=pictures[0]/><div class="cap">${pictures[0].caption}</div>
+<#elseif pictures?size == 1>
+<table class="figs"><tr><td class="one"><@figure picture=pictures[0]/></td><td class="cap">${pictures[0].caption}</td></tr></table>
 <#else>
-<#assign each = ((f.text - 6 * (pictures?size - 1)) / pictures?size - 1)?floor>
-<table class="figs"><tr><#list pictures as picture><td><@figure picture=picture width=each/><div class="cap">${picture.caption}</div></td></#list></tr></table>
+<table class="figs"><tr><#list pictures as picture><td><@figure picture=picture/><div class="cap">${picture.caption}</div></td></#list></tr></table>
 </#if>
 </#macro>
+
+<#function isWide b><#return (b.table?? && b.table.wide) || (b.picture?? && (b.picture.labelled?? || b.picture.width gt f.text))></#function>
 
 <#macro block b>
 <#if b.kind == "paragraph"><p>${b.text}</p>
@@ -98,9 +103,13 @@
 <@cautionbox text=s.caution/>
 <#elseif s.kind == "pictures">
 <#assign pics = []><#list s.blocks as b><#assign pics = pics + [b.picture]></#list>
-<@section heading=s.heading level=level><@figures pictures=pics/></@section>
+<#if isWide(s.blocks[0])>
+<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h${level}>${s.heading}</h${level}></div><div class="body" style="min-height:${s.railLines * u}pt">&#160;</div><div class="across"><@figures pictures=pics/></div></div>
 <#else>
-<div class="sec<#if s.breaks> long</#if>" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !(b.table?? && b.table.wide)><@block b=b/></#if></#list></div><#list s.blocks as b><#if b.table?? && b.table.wide><@block b=b/></#if></#list></div>
+<@section heading=s.heading level=level><@figures pictures=pics/></@section>
+</#if>
+<#else>
+<div class="sec<#if s.breaks> long</#if>" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !isWide(b)><@block b=b/></#if></#list></div><#list s.blocks as b><#if isWide(b)><div class="across"><@block b=b/></div></#if></#list></div>
 </#if>
 </#macro>
 
@@ -200,6 +209,14 @@
 <div class="speech"><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 6" width="6mm" height="6mm"><path d="M6 0.2L0.6 2.4L6 5.8" fill="white" stroke="black" stroke-width="0.42"/><path d="M5.9 0.5L5.9 5.4" stroke="white" stroke-width="0.8"/></svg></div><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
 </#macro>
 
+<#macro seeit pictures>
+<#if pictures?size == 1 && (pictures[0].labelled?? || pictures[0].width gt f.text)>
+<div class="sec"><div class="rail"><h3>See it</h3></div><div class="body">&#160;</div><div class="across"><@figures pictures=pictures/></div></div>
+<#elseif pictures?has_content>
+<@section heading="See it"><@figures pictures=pictures/></@section>
+</#if>
+</#macro>
+
 <#macro steplist steps>
 <ol><#list steps as step><li><span class="num">${step?counter}</span>${step}</li></#list></ol>
 </#macro>
@@ -209,7 +226,7 @@
 <div class="leaf" id="${stop.anchor}" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
-  <#if stop.pictures?has_content><@section heading="See it"><@figures pictures=stop.pictures/></@section></#if>
+  <@seeit pictures=stop.pictures/>
   <@section heading="With your hands" railLines=2><@steplist steps=stop.steps/></@section>
   <#list stop.more as s><@sectionview s=s/></#list>
   <#if stop.spoken.lookFor??><@section heading="Look for"><@table data=stop.spoken.lookFor/></@section></#if>
@@ -220,7 +237,7 @@
 <div class="leaf" id="${stop.anchor}" <#if stop?is_first>data-start="even" </#if>data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the left page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
-  <#if stop.pictures?has_content><@section heading="See it"><@figures pictures=stop.pictures/></@section></#if>
+  <@seeit pictures=stop.pictures/>
   <@section heading="With your hands" railLines=2><@steplist steps=stop.steps/></@section>
   <#list stop.more as s><@sectionview s=s/></#list>
   <@cautionbox text=stop.caution/>

@@ -66,3 +66,22 @@
 
 <#-- A box to tick; size in mm. -->
 <#macro tick size=4><span class="tick" style="width:${size}mm;height:${size}mm">&#160;</span></#macro>
+
+<#-- A figure with a word for each part: words in HTML, lines over the figure with a white edge, a dot where each ends. -->
+<#macro labelled l alt size>
+<div class="labelled" style="width:${l.boxWidth}mm;height:${l.boxHeight}mm">
+  <img src="hutch:${l.file}" alt="${alt}" style="left:${l.left}mm;top:${l.top}mm;width:${l.width}mm;height:${l.height}mm"/>
+  <@lines l=l/>
+  <#list l.named as n>
+  <div class="name <#if n.onLeft>left<#else>right</#if>" style="top:${n.portY - size * 0.2028}mm;font-size:${size}pt;<#if n.onLeft>left:0;width:${n.portX - 1}mm<#else>left:${n.portX + 1}mm;width:${l.boxWidth - n.portX - 1}mm</#if>">${n.word}</div>
+  </#list>
+</div>
+</#macro>
+
+<#macro lines l discs=[]>
+<div class="lines"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 ${l.boxWidth} ${l.boxHeight}" width="${l.boxWidth}mm" height="${l.boxHeight}mm"><#t>
+<#list l.named as n><path d="M${n.portX} ${n.portY}L${n.endX} ${n.endY}" fill="none" stroke="white" stroke-width="1.1"/></#list><#t>
+<#list l.named as n><path d="M${n.portX} ${n.portY}L${n.endX} ${n.endY}" fill="none" stroke="black" stroke-width="0.4"/><circle cx="${n.endX}" cy="${n.endY}" r="0.9" fill="black"/></#list><#t>
+<#list discs as d><circle cx="${d.x}" cy="${d.y}" r="3.4" fill="white" stroke="black" stroke-width="0.4"/></#list><#t>
+</svg></div>
+</#macro>

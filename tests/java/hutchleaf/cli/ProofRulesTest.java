@@ -85,7 +85,12 @@ final class ProofRulesTest {
     private static Report proof(Path tree) {
         List<Report> reports = new ArrayList<>();
         new ProofRun(
-                        new ProofRun.Request(Optional.of(tree), Optional.empty(), ProofRun.Lists.NONE, Spelling.UK),
+                        new ProofRun.Request(
+                                Optional.of(tree),
+                                Optional.empty(),
+                                ProofRun.Lists.NONE,
+                                Spelling.UK,
+                                PageChecks.InkMeasured.YES),
                         (report, out) -> reports.add(report))
                 .run(new PrintWriter(new StringWriter()));
         return reports.get(0);

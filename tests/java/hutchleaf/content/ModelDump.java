@@ -63,12 +63,14 @@ final class ModelDump {
             case "breeds/breeds.md" ->
                 library.tables().breeds().stream()
                         .map(breed -> "breed " + breed.name() + ": " + breed.bodyType() + ", " + breed.fur() + ", "
-                                + breed.classes() + " classes, unsure " + breed.unsure())
+                                + breed.classes() + " classes, unsure "
+                                + breed.basis().unsure())
                         .toList();
             case "colours/colours.md" ->
                 library.tables().colours().stream()
                         .map(colour -> "colour " + colour.name() + ": " + colour.group() + ", eye " + colour.eye()
-                                + ", nails " + colour.nails() + ", unsure " + colour.unsure())
+                                + ", nails " + colour.nails() + ", unsure "
+                                + colour.basis().unsure())
                         .toList();
             case "contest/scoresheet.md" ->
                 library.contest().scoreSheets().stream()

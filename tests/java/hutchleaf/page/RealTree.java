@@ -47,6 +47,11 @@ final class RealTree {
                 "deck " + level + paper, key -> print(publications(paper).deck(edition(level), new Problems())));
     }
 
+    static Printed labelIt(Level level, Paper paper) {
+        return PRINTED.computeIfAbsent(
+                "label " + level + paper, key -> print(publications(paper).labelIt(edition(level), new Problems())));
+    }
+
     private static Publications publications(Paper paper) {
         return new Publications(Templates.folder(Path.of("templates")), paper, "en");
     }

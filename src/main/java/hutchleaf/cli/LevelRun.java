@@ -56,6 +56,7 @@ final class LevelRun {
         String whom = "members, " + level.word();
         add("guides/study-guide-", whom, publications.guide(edition, CLUB, problems), Sides.TWO);
         add("cards/flashcards-", whom, publications.deck(edition, problems), Sides.ONE);
+        add("labels/label-it-", whom, publications.labelIt(edition, problems), Sides.ONE);
     }
 
     /** Score sheet, grid and questions; primary gets no points, so its sheet only says what went well. */

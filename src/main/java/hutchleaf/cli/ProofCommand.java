@@ -43,6 +43,9 @@ final class ProofCommand implements Callable<Integer> {
             description = "familiar words, one a line: gives the other editions their Dale-Chall score")
     private @Nullable Path daleChallList;
 
+    @Option(names = "--ink", description = "measures the lines of every figure too, which takes a few seconds more")
+    private boolean ink;
+
     @Option(names = "--json", description = "findings, coverage and reading levels for machines")
     private boolean json;
 
@@ -65,7 +68,8 @@ final class ProofCommand implements Callable<Integer> {
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 new ProofRun.Lists(Optional.ofNullable(wordList), Optional.ofNullable(daleChallList)),
-                                spelling),
+                                spelling,
+                                ink ? PageChecks.InkMeasured.YES : PageChecks.InkMeasured.NO),
                         json ? ReportJson::print : ReportText::print)
                 .run(out);
     }

@@ -22,13 +22,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 /** The proofreader from top to bottom: content tree, editions, what their pages cannot hold, the rules, the report. */
 final class ProofRun {
     /** What was asked for; without a folder the embedded content or templates are read. */
-    record Request(Optional<Path> content, Optional<Path> templates, Lists lists, Spelling spelling) {}
+    record Request(
+            Optional<Path> content,
+            Optional<Path> templates,
+            Lists lists,
+            Spelling spelling,
+            PageChecks.InkMeasured ink) {}
 
     /** Lists of familiar words; without one its score is left out. */
     record Lists(Optional<Path> spache, Optional<Path> daleChall) {
@@ -69,16 +75,14 @@ final class ProofRun {
                 new Publications(
                         request.templates().map(Templates::folder).orElseGet(Templates::embedded), Paper.LETTER, "en"),
                 tree::bytes);
-        CompletableFuture<PageChecks.Found> found =
-                CompletableFuture.supplyAsync(() -> pages.check(library.get(), editions));
+        CompletableFuture<Map<Rule, Problems>> found =
+                CompletableFuture.supplyAsync(() -> pages.check(library.get(), editions, request.ink()));
         Proof.Settings settings = new Proof.Settings(
                 request.spelling(),
                 request.lists().spache().map(WordList::read),
                 request.lists().daleChall().map(WordList::read));
         Report report = Proof.read(library.get(), editions, settings, findings);
-        PageChecks.Found onPages = found.join();
-        findings.take(Rule.PAGE_GLYPH, onPages.glyphs());
-        findings.take(Rule.CARD_FIT, onPages.fit());
+        found.join().forEach(findings::take);
         return new Report(findings.sorted(), report.coverage(), report.readings());
     }
 

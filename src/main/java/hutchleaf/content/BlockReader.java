@@ -28,6 +28,7 @@ final class BlockReader {
     private final Place file;
     private final String folder;
     private final Problems problems;
+    private static final String LABELS = "labels";
 
     BlockReader(Place file, String folder, Problems problems) {
         this.file = file;
@@ -77,7 +78,12 @@ final class BlockReader {
             problems.add(
                     at, "the figure '" + image.getDestination() + "' has no caption", "add it after the path: \"...\"");
         }
-        Optional<String> path = TreePath.resolve("", image.getDestination());
+        String[] address = image.getDestination().split("#", 2);
+        if (address.length > 1 && !address[1].equals(LABELS)) {
+            problems.add(at, "'#" + address[1] + "' after a figure", "write #" + LABELS + " to have its parts named");
+        }
+        Block.Picture.Use use = address.length > 1 ? Block.Picture.Use.LABELS : Block.Picture.Use.PLAIN;
+        Optional<String> path = TreePath.resolve("", address[0]);
         if (path.isEmpty() || image.getDestination().contains(":")) {
             problems.add(
                     at,
@@ -85,7 +91,7 @@ final class BlockReader {
                     "put the drawing into figures/");
             return Optional.empty();
         }
-        return Optional.of(new Block.Picture(at, path.get(), alt, new Quotes().curl(caption)));
+        return Optional.of(new Block.Picture(at, path.get(), use, alt, new Quotes().curl(caption)));
     }
 
     private List<Block.Item> items(Node list) {

@@ -88,6 +88,7 @@ final class CrossCheck {
             if (other != null) {
                 int next = byCode.keySet().stream()
                                 .mapToInt(Integer::intValue)
+                                .filter(code -> code < DataTopics.FIRST_CODE)
                                 .max()
                                 .orElse(0)
                         + 1;

@@ -1,5 +1,7 @@
 package hutchleaf.content;
 
+import hutchleaf.model.Breed;
+import hutchleaf.model.Colour;
 import hutchleaf.model.Library;
 import hutchleaf.model.Subject;
 import hutchleaf.model.Topic;
@@ -23,6 +25,8 @@ public final class LibraryReader {
     private static final String FACTS = "facts.md";
     private static final String SOURCES = "sources.md";
     private static final String RETIRED = "words/retired.md";
+    private static final String LABEL_IT = "figures/label-it.md";
+    private static final String LABELS = "words/labels.md";
     private static final String SPELLING = "words/spelling.md";
     private static final String FORMS = "words/forms.md";
     private static final String EVERYDAY = "words/everyday.md";
@@ -37,6 +41,8 @@ public final class LibraryReader {
             FACTS,
             SOURCES,
             RETIRED,
+            LABEL_IT,
+            LABELS,
             SPELLING,
             FORMS,
             EVERYDAY);
@@ -61,6 +67,9 @@ public final class LibraryReader {
                 topics.add(TopicReader.read(file(path), path, problems));
             }
         }
+        List<Breed> breeds = TablesReader.breeds(file(BREEDS), problems);
+        List<Colour> colours = TablesReader.colours(file(COLOURS), problems);
+        topics.addAll(DataTopics.of(breeds, colours));
         topics.sort(Comparator.comparing((Topic topic) -> topic.head().subject())
                 .thenComparing(topic -> topic.head().code())
                 .thenComparing(topic -> topic.head().path()));
@@ -75,12 +84,14 @@ public final class LibraryReader {
                 new Library.Tables(
                         TablesReader.facts(file(FACTS), problems),
                         TablesReader.sources(file(SOURCES), problems),
-                        TablesReader.breeds(file(BREEDS), problems),
-                        TablesReader.colours(file(COLOURS), problems),
-                        DrawingReader.read(tree, problems)),
+                        breeds,
+                        colours,
+                        DrawingReader.read(tree, problems),
+                        TablesReader.labelIt(file(LABEL_IT), problems)),
                 new Wording(
                         WordingReader.spellings(file(SPELLING), problems),
                         WordingReader.forms(file(FORMS), problems),
+                        WordingReader.labels(file(LABELS), problems),
                         WordingReader.everyday(file(EVERYDAY), problems)));
         new CrossCheck(library, tree, RetiredCodes.read(file(RETIRED), problems), problems).check();
         return problems.hasErrors() ? Optional.empty() : Optional.of(library);

@@ -1,8 +1,10 @@
 package hutchleaf.content;
 
+import hutchleaf.model.Basis;
 import hutchleaf.model.Breed;
 import hutchleaf.model.Colour;
 import hutchleaf.model.Fact;
+import hutchleaf.model.LabelIt;
 import hutchleaf.model.Source;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Problems;
@@ -15,9 +17,22 @@ import java.util.Map;
 final class TablesReader {
     private static final List<String> FACTS = List.of("id", "low", "high", "unit", "source");
     private static final List<String> SOURCES = List.of("id", "title", "publisher", "year", "from memory");
-    private static final List<String> BREEDS =
-            List.of("breed", "body type", "pose", "ears", "fur", "classes", "senior buck", "senior doe", "unsure");
-    private static final List<String> COLOURS = List.of("colour", "group", "eye", "nails", "unsure");
+    private static final List<String> BREEDS = List.of(
+            "breed",
+            "body type",
+            "pose",
+            "ears",
+            "fur",
+            "classes",
+            "senior buck",
+            "senior doe",
+            "say",
+            "judges look for",
+            "sources",
+            "unsure");
+    private static final List<String> COLOURS =
+            List.of("colour", "group", "eye", "nails", "look", "not to be confused with", "sources", "unsure");
+    private static final List<String> LABEL_IT = List.of("figure", "title", "from");
 
     private TablesReader() {}
 
@@ -61,8 +76,8 @@ final class TablesReader {
                     row.need("fur"),
                     row.oneOf("classes", List.of("4", "6")).equals("6") ? 6 : 4,
                     new Breed.Weights(row.text("senior buck"), row.text("senior doe")),
-                    unsure(row, BREEDS, problems),
-                    row.at()));
+                    new Breed.Showing(row.text("say"), row.text("judges look for")),
+                    basis(row, BREEDS, problems)));
         }
         return breeds;
     }
@@ -75,17 +90,24 @@ final class TablesReader {
                     row.need("group"),
                     row.need("eye"),
                     row.need("nails"),
-                    unsure(row, COLOURS, problems),
-                    row.at()));
+                    row.text("look"),
+                    row.text("not to be confused with"),
+                    basis(row, COLOURS, problems)));
         }
         return colours;
     }
 
-    private static List<String> unsure(Table.Row row, List<String> columns, Problems problems) {
-        List<String> named = row.list("unsure");
-        named.stream()
+    static List<LabelIt> labelIt(MarkdownFile file, Problems problems) {
+        return DataFile.table(file, 0, LABEL_IT, problems).stream()
+                .map(row -> new LabelIt(row.need("figure"), row.need("title"), row.level("from"), row.at()))
+                .toList();
+    }
+
+    private static Basis basis(Table.Row row, List<String> columns, Problems problems) {
+        List<String> unsure = row.list("unsure");
+        unsure.stream()
                 .filter(name -> !columns.contains(name))
                 .forEach(name -> problems.add(row.at(), "'unsure' names '" + name + "'", NearMiss.mend(name, columns)));
-        return named;
+        return new Basis(row.list("sources"), unsure, row.at());
     }
 }

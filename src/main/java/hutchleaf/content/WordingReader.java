@@ -20,6 +20,12 @@ final class WordingReader {
                 .toList();
     }
 
+    static List<String> labels(MarkdownFile file, Problems problems) {
+        return DataFile.table(file, 0, List.of("label", "why"), problems).stream()
+                .map(row -> row.need("label"))
+                .toList();
+    }
+
     static List<String> everyday(MarkdownFile file, Problems problems) {
         return DataFile.table(file, 0, List.of("term", "everyday sense"), problems).stream()
                 .map(row -> row.need("term"))

@@ -71,10 +71,17 @@ public sealed interface Block {
      * A drawing with its words.
      *
      * @param file path from the content root, for example {@code figures/eye-normal.svg}
+     * @param use whether its parts are named
      * @param alt what a reader who cannot see it is told
      * @param caption short words printed beside it
      */
-    record Picture(Place at, String file, String alt, String caption) implements Block {
+    record Picture(Place at, String file, Use use, String alt, String caption) implements Block {
+        /** How a figure is shown. */
+        public enum Use {
+            PLAIN,
+            LABELS
+        }
+
         @Override
         public Stream<Words> words() {
             return Stream.empty();

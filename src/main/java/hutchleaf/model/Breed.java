@@ -1,13 +1,9 @@
 package hutchleaf.model;
 
-import hutchleaf.problem.Place;
-import java.util.List;
-
 /**
  * One row of the breed table.
  *
  * @param classes 4 or 6
- * @param unsure names of the columns that are not to be printed as fact
  */
 public record Breed(
         String name,
@@ -17,12 +13,11 @@ public record Breed(
         String fur,
         int classes,
         Weights weights,
-        List<String> unsure,
-        Place at) {
+        Showing showing,
+        Basis basis) {
     /** Senior weights in pounds as printed, for example {@code 3.5 to 5.5}; empty where none is known. */
     public record Weights(String buck, String doe) {}
 
-    public Breed {
-        unsure = List.copyOf(unsure);
-    }
+    /** What a member says when showing it, and what judges look for. */
+    public record Showing(String say, String judgesLookFor) {}
 }

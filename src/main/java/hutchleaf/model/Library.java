@@ -27,13 +27,15 @@ public record Library(List<Topic> topics, Routine routine, Contest contest, Tabl
             Map<String, Source> sources,
             List<Breed> breeds,
             List<Colour> colours,
-            Map<String, Drawing> drawings) {
+            Map<String, Drawing> drawings,
+            List<LabelIt> labelIt) {
         public Tables {
             facts = inOrder(facts);
             sources = inOrder(sources);
             breeds = List.copyOf(breeds);
             colours = List.copyOf(colours);
             drawings = inOrder(drawings);
+            labelIt = List.copyOf(labelIt);
         }
 
         /** A copy that keeps the order of the file, which messages show. */

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param spellings words that two countries spell differently
  * @param forms the one form of a term, and forms that are not used
+ * @param labels plain words that stand beside figures and need no meaning
  * @param everyday terms that are everyday words too, so that a young reader may meet them before their meaning
  */
-public record Wording(List<Spelling> spellings, List<Form> forms, List<String> everyday) {
+public record Wording(List<Spelling> spellings, List<Form> forms, List<String> labels, List<String> everyday) {
     /** A word in British and in American spelling. */
     public record Spelling(String uk, String us) {}
 
@@ -19,6 +20,7 @@ public record Wording(List<Spelling> spellings, List<Form> forms, List<String> e
     public Wording {
         spellings = List.copyOf(spellings);
         forms = List.copyOf(forms);
+        labels = List.copyOf(labels);
         everyday = List.copyOf(everyday);
     }
 }

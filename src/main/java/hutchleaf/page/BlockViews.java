@@ -2,7 +2,6 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Leaf;
 import hutchleaf.model.Block;
-import hutchleaf.model.Drawing;
 import hutchleaf.model.JudgeQuestion;
 import hutchleaf.model.Section;
 import hutchleaf.model.Section.Kind;
@@ -12,7 +11,6 @@ import hutchleaf.page.GuideView.PictureView;
 import hutchleaf.page.GuideView.SectionView;
 import hutchleaf.page.GuideView.TableView;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Makes the views of blocks and sections. */
@@ -26,11 +24,11 @@ final class BlockViews {
     private static final int COLUMNS_BESIDE_THE_RAIL = 3;
 
     private final Markup markup;
-    private final Map<String, Drawing> drawings;
+    private final FigureViews figures;
 
-    BlockViews(Markup markup, Map<String, Drawing> drawings) {
+    BlockViews(Markup markup, FigureViews figures) {
         this.markup = markup;
-        this.drawings = drawings;
+        this.figures = figures;
     }
 
     SectionView section(Section section) {
@@ -49,7 +47,9 @@ final class BlockViews {
                         section.heading(),
                         1,
                         false,
-                        section.blocks().stream().map(this::block).toList(),
+                        figures.row(section.pictures()).stream()
+                                .map(BlockViews::pictureView)
+                                .toList(),
                         Optional.empty());
             default ->
                 new SectionView(
@@ -103,7 +103,15 @@ final class BlockViews {
             return new BlockView("table", Optional.empty(), List.of(), Optional.of(table(table, 0)), Optional.empty());
         }
         return new BlockView(
-                "picture", Optional.empty(), List.of(), Optional.empty(), Optional.of(picture((Block.Picture) block)));
+                "picture",
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.of(figures.row(List.of((Block.Picture) block)).get(0)));
+    }
+
+    private static BlockView pictureView(PictureView picture) {
+        return new BlockView("picture", Optional.empty(), List.of(), Optional.empty(), Optional.of(picture));
     }
 
     private BlockView items(String kind, List<Words> items) {
@@ -116,11 +124,5 @@ final class BlockViews {
                 table.rows().stream().map(row -> markup.writeAll(row.cells())).toList(),
                 table.head().size() > COLUMNS_BESIDE_THE_RAIL,
                 strong);
-    }
-
-    PictureView picture(Block.Picture picture) {
-        double ratio = drawings.getOrDefault(picture.file(), new Drawing(picture.file(), 1))
-                .ratio();
-        return new PictureView(picture.file(), picture.alt(), picture.caption(), ratio);
     }
 }

@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import hutchleaf.edition.Edition;
+import hutchleaf.model.Block;
 import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Levels;
@@ -20,14 +21,12 @@ final class DeckPages {
     private final Edition edition;
     private final List<Card> deck;
     private final Markup markup;
-    private final BlockViews blocks;
     private final CardSheet sheet;
 
     private DeckPages(Edition edition, List<Card> deck, Paper paper) {
         this.edition = edition;
         this.deck = deck;
         this.markup = GuidePages.markup(edition);
-        this.blocks = new BlockViews(markup, edition.library().tables().drawings());
         this.sheet = edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
     }
 
@@ -73,11 +72,15 @@ final class DeckPages {
                 label(card.levels()),
                 card.need() == Card.Need.CORE,
                 markup.write(card.question()),
-                card.picture().map(blocks::picture),
+                card.picture().map(this::picture),
                 markup.write(card.answer()),
                 card.at().toString(),
                 at(sheet.front(place)),
                 at(sheet.back(place)));
+    }
+
+    private DeckView.CardPicture picture(Block.Picture picture) {
+        return CardFigure.of(edition.library().tables().drawings(), edition.level(), picture);
     }
 
     private static String label(Levels levels) {

@@ -25,11 +25,18 @@ record DeckView(Look look, double width, double height, Grid grid, int cards, in
             String levels,
             boolean core,
             Xml question,
-            Optional<GuideView.PictureView> picture,
+            Optional<CardPicture> picture,
             Xml answer,
             String place,
             At front,
             At back) {}
+
+    /**
+     * A picture on the question side.
+     *
+     * @param beside whether the words stand at its right, not under it
+     */
+    record CardPicture(String file, String alt, double width, double height, boolean beside) {}
 
     /** The top left corner of a face. */
     record At(double x, double y) {}

@@ -33,12 +33,16 @@ final class GuidePages {
 
     private final Edition edition;
     private final Markup markup;
+    private final Look look;
+    private final FigureViews figures;
     private final BlockViews blocks;
 
-    private GuidePages(Edition edition) {
+    private GuidePages(Edition edition, Paper paper) {
         this.edition = edition;
         this.markup = new Markup(this::anchor, this::filling);
-        this.blocks = new BlockViews(markup, edition.library().tables().drawings());
+        this.look = Look.of(edition.level(), paper);
+        this.figures = new FigureViews(edition.library().tables().drawings(), edition.level(), look);
+        this.blocks = new BlockViews(markup, figures);
     }
 
     /**
@@ -47,12 +51,12 @@ final class GuidePages {
      * @param club whose name stands on the cover
      */
     static GuideView of(Edition edition, Paper paper, String club) {
-        return new GuidePages(edition).view(paper, club);
+        return new GuidePages(edition, paper).view(club);
     }
 
     /** Writes words for an edition without a rabbit or a member of its own. */
     static Markup markup(Edition edition) {
-        return new GuidePages(edition).markup;
+        return new GuidePages(edition, Paper.LETTER).markup;
     }
 
     private Optional<String> anchor(String path) {
@@ -69,7 +73,7 @@ final class GuidePages {
                 : Optional.empty();
     }
 
-    private GuideView view(Paper paper, String club) {
+    private GuideView view(String club) {
         List<TopicView> topics = new ArrayList<>();
         for (Subject subject : Subject.values()) {
             List<Leaf> leaves = printed(edition, subject);
@@ -77,11 +81,14 @@ final class GuidePages {
                 topics.add(topic(leaves.get(index), index == 0));
             }
         }
+        GuideView.Cover cover = cover(club);
+        List<GuideView.StopView> stops = new StopPages(edition, markup, blocks, figures).views();
         return new GuideView(
-                Look.of(edition.level(), paper),
-                cover(club),
+                look,
+                figures.sizes(),
+                cover,
                 ContentsPage.of(edition, !sources().isEmpty()),
-                new StopPages(edition, markup, blocks).views(),
+                stops,
                 topics,
                 new GuideView.Back(asked(), SelfTestPages.of(edition, markup), words(edition.terms()), sources()));
     }

@@ -5,7 +5,13 @@ import java.util.Optional;
 
 /** What the template of a study guide sees. Every text in it is finished XHTML or plain words. */
 record GuideView(
-        Look look, Cover cover, List<Chapter> chapters, List<StopView> stops, List<TopicView> topics, Back back) {
+        Look look,
+        List<PictureView.Size> sizes,
+        Cover cover,
+        List<Chapter> chapters,
+        List<StopView> stops,
+        List<TopicView> topics,
+        Back back) {
     /**
      * What the cover and the first pages say.
      *
@@ -67,8 +73,49 @@ record GuideView(
      * A drawing.
      *
      * @param ratio its width divided by its height
+     * @param width of its frame, in millimetres
+     * @param labelled its parts with their words, where they are named
      */
-    record PictureView(String file, String alt, String caption, double ratio) {}
+    record PictureView(
+            String file,
+            String alt,
+            String caption,
+            double ratio,
+            double width,
+            Size size,
+            Optional<Labelled> labelled) {
+        /**
+         * How high it stands, in millimetres.
+         *
+         * @param most where there is room
+         * @param floor where a page is set tightly: its lines would be too thin below
+         */
+        record Size(int most, int floor) implements Comparable<Size> {
+            @Override
+            public int compareTo(Size other) {
+                return most == other.most ? Integer.compare(floor, other.floor) : Integer.compare(most, other.most);
+            }
+        }
+
+        /** A figure in a box with words on both sides; all in millimetres from the upper left corner of the box. */
+        record Labelled(
+                String file,
+                double boxWidth,
+                double boxHeight,
+                double left,
+                double top,
+                double width,
+                double height,
+                double pitch,
+                List<Named> named) {}
+
+        /**
+         * A word and its line.
+         *
+         * @param onLeft whether the word ends where its line starts, or starts there
+         */
+        record Named(String word, boolean onLeft, double portX, double portY, double endX, double endY) {}
+    }
 
     /** A topic outside the routine. */
     record TopicView(

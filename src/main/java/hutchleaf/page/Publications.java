@@ -50,6 +50,14 @@ public final class Publications {
                 edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, cards, paper), problems);
     }
 
+    /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */
+    public Optional<Manuscript> labelIt(Edition edition, Problems problems) {
+        LabelItView view = LabelItPages.of(edition, paper);
+        return view.sheets().isEmpty()
+                ? Optional.empty()
+                : manuscript(edition.level().title() + " figures to label", "label-it.ftl", view, problems);
+    }
+
     /**
      * A score sheet for one contestant.
      *

@@ -30,11 +30,13 @@ final class StopPages {
     private final Edition edition;
     private final Markup markup;
     private final BlockViews blocks;
+    private final FigureViews figures;
 
-    StopPages(Edition edition, Markup markup, BlockViews blocks) {
+    StopPages(Edition edition, Markup markup, BlockViews blocks, FigureViews figures) {
         this.edition = edition;
         this.markup = markup;
         this.blocks = blocks;
+        this.figures = figures;
     }
 
     List<StopView> views() {
@@ -60,8 +62,7 @@ final class StopPages {
                 hops,
                 blocks.text(leaf, Kind.IN_SHORT).orElse(new Xml("")),
                 leaf.section(Kind.SEE_IT)
-                        .map(section ->
-                                section.pictures().stream().map(blocks::picture).toList())
+                        .map(section -> figures.row(section.pictures()))
                         .orElse(List.of()),
                 leaf.section(Kind.STEPS)
                         .map(section -> markup.writeAll(section.steps()))

@@ -54,24 +54,25 @@ final class Drawings {
     }
 
     private Optional<Drawing> figure(String address, Place place, Problems problems) {
-        Optional<String> path = LockCheck.figurePath(address);
-        if (path.isEmpty()) {
-            return Optional.empty();
-        }
-        Drawing known = parsed.get(path.get());
+        return LockCheck.figurePath(address).flatMap(path -> named(path, place, problems));
+    }
+
+    /** The figure with a path from the content root. */
+    Optional<Drawing> named(String path, Place place, Problems problems) {
+        Drawing known = parsed.get(path);
         if (known != null) {
             return Optional.of(known);
         }
-        Optional<byte[]> svg = figures.svg(path.get());
+        Optional<byte[]> svg = figures.svg(path);
         if (svg.isEmpty()) {
-            problems.add(place, "there is no figure '" + address + "'", "put it into content/figures");
+            problems.add(place, "there is no figure 'hutch:" + path + "'", "put it into content/figures");
             return Optional.empty();
         }
         Problems faults = new Problems();
-        SvgCheck.check(path.get(), svg.get(), faults);
+        SvgCheck.check(path, svg.get(), faults);
         problems.addAll(faults);
         Optional<Drawing> drawing = faults.isEmpty() ? load(svg.get(), place, problems) : Optional.empty();
-        drawing.ifPresent(made -> parsed.put(path.get(), made));
+        drawing.ifPresent(made -> parsed.put(path, made));
         return drawing;
     }
 

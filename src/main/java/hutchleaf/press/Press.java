@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -50,6 +51,22 @@ public final class Press {
     /** Looks for signs in a line of text that the fonts cannot print. */
     public void checkGlyphs(String text, Place at, Problems problems) {
         GlyphCheck.check(text, typesetter.typefaces(), () -> at, problems);
+    }
+
+    /** Reports what may not stand in a figure, with its line. */
+    public void checkFigure(String path, Problems problems) {
+        drawings.named(path, Place.whole(path), problems);
+    }
+
+    /**
+     * The share of a figure's ink, 0 to 1, that is at least so thick where the figure prints at a width; empty when it
+     * cannot be drawn. In millimetres.
+     */
+    public OptionalDouble inkOf(String path, double width, double least) {
+        return drawings.named(path, Place.whole(path), new Problems())
+                .map(drawing -> OptionalDouble.of(Ink.of(drawing.svg(), drawing.width() / drawing.height(), width)
+                        .shareOf(least)))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Lays the document out and reports what does not fit its place; nothing is painted. */

@@ -10,6 +10,8 @@ final class Roots {
     /** For example {@code content/}; empty for a tree without topics. */
     static String of(Library library) {
         return library.topics().stream()
+                .filter(topic ->
+                        topic.head().credits().at().file().endsWith(topic.head().path()))
                 .findFirst()
                 .map(topic -> {
                     String file = topic.head().credits().at().file();

@@ -37,7 +37,13 @@ public enum Rule {
     WORD_PRONOUN("word-pronoun"),
     WORD_MARK("word-mark"),
     WORD_ADDRESS("word-address"),
-    FIGURE_UNUSED("figure-unused");
+    FIGURE_UNUSED("figure-unused"),
+    FIGURE_WIDTH("figure-width"),
+    FIGURE_LABEL("figure-label"),
+    FIGURE_LABEL_PLACE("figure-label-place"),
+    FIGURE_NARROW("figure-narrow"),
+    FIGURE_INK("figure-ink"),
+    FIGURE_UNSAFE("figure-unsafe");
 
     private final String key;
 

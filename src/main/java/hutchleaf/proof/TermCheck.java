@@ -22,6 +22,7 @@ final class TermCheck implements Check {
     @Override
     public void check(Material material, Findings findings) {
         Map<String, Level> youngest = youngest(material);
+        material.library().wording().everyday().forEach(youngest::remove);
         for (Passage passage : material.passages()) {
             if (passage.role() != Role.ALT && passage.role() != Role.TERM) {
                 check(passage, youngest, findings);
@@ -29,8 +30,8 @@ final class TermCheck implements Check {
         }
     }
 
-    /** The youngest level that gets each term, without the terms that are everyday words. */
-    private static Map<String, Level> youngest(Material material) {
+    /** The youngest level that gets each term. */
+    static Map<String, Level> youngest(Material material) {
         Map<String, Level> youngest = new HashMap<>();
         for (Passage passage : material.passages()) {
             if (passage.role() == Role.TERM) {
@@ -38,7 +39,6 @@ final class TermCheck implements Check {
                         key(passage), passage.levels().from(), (one, other) -> one.compareTo(other) < 0 ? one : other);
             }
         }
-        material.library().wording().everyday().forEach(youngest::remove);
         return youngest;
     }
 

@@ -28,7 +28,7 @@ final class TypeCheck implements Check {
 
     private record Kind(String column, Function<Breed, String> value, Set<String> names) {
         boolean sure(Breed breed) {
-            return !breed.unsure().contains(column);
+            return breed.basis().sure(column);
         }
     }
 
@@ -106,7 +106,8 @@ final class TypeCheck implements Check {
                         Rule.TRUTH_TYPE,
                         example.at(),
                         "the " + breed.name() + " stands under '" + example.type() + "', but its " + kind.column()
-                                + " is '" + kind.value().apply(breed) + "' at " + breed.at(),
+                                + " is '" + kind.value().apply(breed) + "' at "
+                                + breed.basis().at(),
                         "mend the one that is wrong"));
     }
 
