@@ -53,7 +53,7 @@
 </div>
 
 <#macro section heading railLines=1 class="" level=3>
-<div class="sec ${class}" style="min-height:${railLines * u}pt">
+<div class="sec ${class}" style="min-height:${(railLines + 0.45) * u}pt">
   <div class="rail"><h${level}>${heading}</h${level}></div>
   <div class="body"><#nested/></div>
 </div>
@@ -146,7 +146,7 @@
   </@section>
 </div>
 
-<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-what="the list of contents">
+<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-fit-else="flow" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
   <@section heading=chapter.title railLines=0 level=3 class="tight">

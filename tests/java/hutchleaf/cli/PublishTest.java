@@ -60,6 +60,22 @@ final class PublishTest {
     }
 
     @Test
+    void aFigureToLeaveOutThatIsNotThereIsRefused() throws IOException {
+        Run run = Run.of(
+                "publish",
+                "--content",
+                Trees.small(folder).toString(),
+                "--out",
+                out().toString(),
+                "--leave-out",
+                "figures/x.svg");
+        assertThat(run.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
+        assertThat(run.err())
+                .contains("--leave-out figures/x.svg: there is no such figure")
+                .contains(NOTHING);
+    }
+
+    @Test
     void anAuthorsMistakesAreAllShownSortedAndNothingIsTouched() throws IOException {
         Path tree = Trees.small(folder);
         Map<String, byte[]> before = earlierRun();

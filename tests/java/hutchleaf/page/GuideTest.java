@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import hutchleaf.edition.Edition;
 import hutchleaf.edition.Leaf;
@@ -36,7 +37,10 @@ final class GuideTest {
     void everyNumberInTheContentsIsThePageFound(Level level) {
         Printed guide = RealTree.guide(level, Paper.LETTER);
         byte[] pdf = RealTree.bytes(guide);
-        String contents = PdfWords.text(pdf, CONTENTS).replaceAll("\\s+", " ");
+        String contents = IntStream.range(CONTENTS, guide.pageOf().getOrDefault("safety", 0))
+                .mapToObj(page -> PdfWords.text(pdf, page))
+                .collect(Collectors.joining(" "))
+                .replaceAll("\\s+", " ");
         RealTree.edition(level).all().map(Leaf::head).forEach(head -> {
             int page = guide.pageOf().getOrDefault(head.anchor(), 0);
             String title = title(level, head.anchor(), head.title());
@@ -130,6 +134,25 @@ final class GuideTest {
         return words.stream()
                 .filter(word -> word.y() < top + 1)
                 .allMatch(word -> word.x() > COLUMN && word.size() < body * 1.5);
+    }
+
+    /** A heading in the rail that is higher than its lines would hang over the foot of its page, or over the next one's top. */
+    @ParameterizedTest
+    @EnumSource
+    void noWordStandsAboveThePageOrUnderItsText(Level level) {
+        byte[] pdf = RealTree.bytes(RealTree.guide(level, Paper.LETTER));
+        List<Word> words = PdfWords.of(pdf);
+        double foot = words.stream()
+                .filter(word -> word.page() == 3)
+                .mapToDouble(Word::y)
+                .max()
+                .orElseThrow();
+        assertThat(words).filteredOn(word -> word.page() > 1).allSatisfy(word -> {
+            assertThat(word.y()).as(word.toString()).isGreaterThan(15);
+            if (word.y() > TEXT_ENDS + 1) {
+                assertThat(word.y()).as(word + " in the foot").isCloseTo(foot, within(2.5));
+            }
+        });
     }
 
     @ParameterizedTest

@@ -3,11 +3,14 @@ package hutchleaf.cli;
 import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.contest.ScoreCheck;
+import hutchleaf.edition.LeaveOut;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Printed;
+import hutchleaf.problem.NearMiss;
+import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
@@ -19,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,7 +31,7 @@ import java.util.concurrent.Future;
 /** The main job from top to bottom: content tree, editions, pages, press, finished files. */
 final class Publish {
     /** What was asked for; without a folder the embedded content or templates are used. */
-    record Request(Path out, Paper paper, Optional<Path> content, Optional<Path> templates) {}
+    record Request(Path out, Paper paper, Optional<Path> content, Optional<Path> templates, Set<String> leaveOut) {}
 
     private static final String LANGUAGE = "en";
 
@@ -47,9 +51,11 @@ final class Publish {
 
     int run() {
         ContentTree tree = Embedded.contentOr(request.content());
-        Optional<Library> library = LibraryReader.read(tree, problems);
+        Optional<Library> library = LibraryReader.read(tree, problems).map(this::wanted);
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
-        List<LevelRun> runs = library.map(found -> print(found, tree)).orElse(List.of());
+        List<LevelRun> runs = library.filter(found -> !problems.hasErrors())
+                .map(found -> print(found, tree))
+                .orElse(List.of());
         runs.forEach(run -> problems.addAll(run.problems()));
         problems.sorted().forEach(err::println);
         if (problems.hasErrors()) {
@@ -58,6 +64,16 @@ final class Publish {
         }
         write(runs);
         return Exit.DONE;
+    }
+
+    /** Without the figures that are to be left out; a name that is no figure is an error. */
+    private Library wanted(Library library) {
+        Set<String> known = library.tables().drawings().keySet();
+        request.leaveOut().stream()
+                .filter(figure -> !known.contains(figure))
+                .forEach(figure -> problems.add(
+                        Place.whole("--leave-out " + figure), "there is no such figure", NearMiss.mend(figure, known)));
+        return LeaveOut.figures(library, request.leaveOut());
     }
 
     private void write(List<LevelRun> runs) {

@@ -4,7 +4,9 @@ import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,12 @@ final class PublishCommand implements Callable<Integer> {
     @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
     private @Nullable Path templates;
 
+    @Option(
+            names = "--leave-out",
+            paramLabel = "FIGURE",
+            description = "a figure that is not to be printed, for example figures/sex-guide.svg; may be given again")
+    private List<String> leaveOut = List.of();
+
     PublishCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -50,7 +58,11 @@ final class PublishCommand implements Callable<Integer> {
         }
         return new Publish(
                         new Publish.Request(
-                                folder, paper, Optional.ofNullable(content), Optional.ofNullable(templates)),
+                                folder,
+                                paper,
+                                Optional.ofNullable(content),
+                                Optional.ofNullable(templates),
+                                Set.copyOf(leaveOut)),
                         out,
                         err)
                 .run();
