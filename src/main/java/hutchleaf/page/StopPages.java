@@ -27,6 +27,9 @@ final class StopPages {
             Kind.IF_YOU_FIND_IT,
             Kind.OFTEN_MISSED);
 
+    /** More would crowd the page; all of them stand at the back with their points. */
+    private static final int MOST_ASKED = 3;
+
     private final Edition edition;
     private final Markup markup;
     private final BlockViews blocks;
@@ -88,7 +91,7 @@ final class StopPages {
                 blocks.text(leaf, Kind.SAY_IT).orElse(new Xml("")),
                 blocks.text(leaf, Kind.IF_YOU_FIND_IT),
                 blocks.text(leaf, Kind.OFTEN_MISSED),
-                blocks.questions(leaf));
+                blocks.questions(leaf).stream().limit(MOST_ASKED).toList());
     }
 
     private static Scored scored(Stop stop, ScoreSheet.Block block) {
