@@ -54,7 +54,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
 </div>
 
 <#macro head card answer>
-<div class="code">${card.code}</div><div class="topic">${card.topic}</div><div class="mark"><@marks.toes n=card.toes half=6.4/></div><div class="rule<#if answer> answer</#if>">&#160;</div>
+<div class="code">${card.code}</div><div class="topic"<#if card.code?length gt 5> style="left:21.5mm;width:27mm"</#if>>${card.topic}</div><div class="mark"><@marks.toes n=card.toes half=6.4/></div><div class="rule<#if answer> answer</#if>">&#160;</div>
 </#macro>
 
 <#list sheets as sheet>

@@ -49,7 +49,7 @@ table.data th { text-align: left; font-weight: bold; border-bottom: 1.6pt solid 
 table.data td { border-bottom: 0.9pt solid black; padding: 1.5mm 3mm 1.5mm 0; vertical-align: top; }
 table.data tbody tr:last-child td { border-bottom: 1.6pt solid black; }
 table.data tr { page-break-inside: avoid; }
-table.data thead { -fs-page-break-min-height: 30mm; }
+table.data thead { -fs-page-break-min-height: 45mm; }
 td.strong { font-weight: bold; }
 table.wide { width: ${f.live}mm; margin-top: 2mm; }
 table.data.key { margin-top: 3mm; }

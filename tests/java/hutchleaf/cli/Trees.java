@@ -16,7 +16,19 @@ import java.util.stream.Stream;
 final class Trees {
     private static final int STOPS = 16;
     private static final int FIRST_SPARE_CODE = 900;
-    private static final List<String> KEPT = List.of("contest", "words", "facts.md", "sources.md");
+    private static final List<String> KEPT = List.of("words", "facts.md", "sources.md");
+    private static final List<String> TABLES = List.of(
+            "routine/stations.md",
+            "breeds/breeds.md",
+            "colours/colours.md",
+            "contest/scoresheet.md",
+            "contest/questions.md",
+            "contest/divisions.md",
+            "contest/went-well.md");
+
+    /** No figure to label: none of the figures is copied. */
+    private static final String NO_LABELS =
+            "---\ntitle: Figures to label\n---\n| figure | title | from |\n|---|---|---|\n";
 
     private Trees() {}
 
@@ -26,13 +38,15 @@ final class Trees {
         for (String kept : KEPT) {
             copy(Path.of("content", kept), tree.resolve(kept));
         }
-        for (String table : List.of("routine/stations.md", "breeds/breeds.md", "colours/colours.md")) {
+        for (String table : TABLES) {
             copy(Path.of("content", table), tree.resolve(table));
         }
+        Files.writeString(Files.createDirectories(tree.resolve("figures")).resolve("label-it.md"), NO_LABELS);
         for (int stop = 1; stop <= STOPS; stop++) {
             Files.writeString(tree.resolve("routine/stop-" + stop + ".md"), stop(stop));
         }
-        spareQuestions(tree, List.of(Subject.ANATOMY, Subject.HEALTH, Subject.HANDLING, Subject.HUSBANDRY));
+        spareQuestions(
+                tree, List.of(Subject.ANATOMY, Subject.HEALTH, Subject.HANDLING, Subject.HUSBANDRY, Subject.CONTEST));
         return tree;
     }
 

@@ -18,6 +18,9 @@ import java.util.List;
 final class DeckPages {
     private static final int LONGEST_TOPIC = 20;
 
+    /** A longer code takes room from the topic. */
+    private static final int LONGEST_CODE = 5;
+
     private final Edition edition;
     private final List<Card> deck;
     private final Markup markup;
@@ -67,7 +70,9 @@ final class DeckPages {
     private CardView card(Card card, int place) {
         return new CardView(
                 card.code().toString(),
-                shortened(edition.groupTitle(card.code().group())),
+                shortened(
+                        edition.groupTitle(card.code().group()),
+                        card.code().toString().length()),
                 card.levels().from().blackToes(),
                 label(card.levels()),
                 card.need() == Card.Need.CORE,
@@ -90,11 +95,12 @@ final class DeckPages {
     }
 
     /** The topic's name as far as it fits on a card: whole words, no dots. */
-    private static String shortened(String title) {
-        if (title.length() <= LONGEST_TOPIC) {
+    private static String shortened(String title, int code) {
+        int longest = code > LONGEST_CODE ? LONGEST_TOPIC - 3 : LONGEST_TOPIC;
+        if (title.length() <= longest) {
             return title;
         }
-        int end = title.lastIndexOf(' ', LONGEST_TOPIC);
+        int end = title.lastIndexOf(' ', longest);
         String cut = end < 0 ? title : title.substring(0, end);
         return cut.replaceAll("(,| and| or| of| the| a| in| on| by)+$", "");
     }

@@ -2,6 +2,7 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Edition;
 import hutchleaf.edition.Leaf;
+import hutchleaf.model.Block;
 import hutchleaf.model.DivisionRule;
 import hutchleaf.model.Fact;
 import hutchleaf.model.JudgeQuestion;
@@ -27,6 +28,8 @@ import java.util.stream.Stream;
 /** Makes the view of a study guide from an edition. */
 final class GuidePages {
     private static final int TERM_LETTERS = 16;
+
+    private static final int ROWS_OF_A_PAGE = 30;
 
     /** The topic that stands before the routine in every guide. */
     static final String SAFETY = "handling/before-you-start.md";
@@ -78,7 +81,8 @@ final class GuidePages {
         for (Subject subject : Subject.values()) {
             List<Leaf> leaves = printed(edition, subject);
             for (int index = 0; index < leaves.size(); index++) {
-                topics.add(topic(leaves.get(index), index == 0));
+                Leaf leaf = leaves.get(index);
+                topics.add(topic(leaf, index == 0 || fillsPages(leaf)));
             }
         }
         GuideView.Cover cover = cover(club);
@@ -98,6 +102,14 @@ final class GuidePages {
         return edition.leaves(subject).stream()
                 .filter(leaf -> !leaf.head().path().equals(SAFETY))
                 .toList();
+    }
+
+    /** Whether a topic holds a table of more than a page, which starts on one. */
+    private static boolean fillsPages(Leaf leaf) {
+        return leaf.sections().stream()
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Table.class::isInstance)
+                .anyMatch(table -> ((Block.Table) table).rows().size() > ROWS_OF_A_PAGE);
     }
 
     private GuideView.Cover cover(String club) {
