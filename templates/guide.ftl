@@ -104,12 +104,12 @@
 <#elseif s.kind == "pictures">
 <#assign pics = []><#list s.blocks as b><#assign pics = pics + [b.picture]></#list>
 <#if isWide(s.blocks[0])>
-<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h${level}>${s.heading}</h${level}></div><div class="body" style="min-height:${s.railLines * u}pt">&#160;</div><div class="across"><@figures pictures=pics/></div></div>
+<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h${level}>${s.heading}</h${level}></div><div class="body" style="min-height:${s.railLines * u}pt">&#160;</div><div class="across whole"><@figures pictures=pics/></div></div>
 <#else>
 <@section heading=s.heading level=level><@figures pictures=pics/></@section>
 </#if>
 <#else>
-<div class="sec<#if s.breaks> long</#if>" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !isWide(b)><@block b=b/></#if></#list></div><#list s.blocks as b><#if isWide(b)><div class="across"><@block b=b/></div></#if></#list></div>
+<div class="sec<#if s.breaks> long</#if>" style="min-height:${s.railLines * u}pt"><div class="rail"><h3>${s.heading}</h3></div><div class="body" style="min-height:${s.railLines * u}pt"><#list s.blocks as b><#if !isWide(b)><@block b=b/></#if></#list></div><#list s.blocks as b><#if isWide(b)><div class="across<#if b.picture??> whole</#if>"><@block b=b/></div></#if></#list></div>
 </#if>
 </#macro>
 
@@ -211,7 +211,7 @@
 
 <#macro seeit pictures>
 <#if pictures?size == 1 && (pictures[0].labelled?? || pictures[0].width gt f.text)>
-<div class="sec"><div class="rail"><h3>See it</h3></div><div class="body">&#160;</div><div class="across"><@figures pictures=pictures/></div></div>
+<div class="sec"><div class="rail"><h3>See it</h3></div><div class="body">&#160;</div><div class="across whole"><@figures pictures=pictures/></div></div>
 <#elseif pictures?has_content>
 <@section heading="See it"><@figures pictures=pictures/></@section>
 </#if>

@@ -49,7 +49,7 @@ table.data th { text-align: left; font-weight: bold; border-bottom: 1.6pt solid 
 table.data td { border-bottom: 0.9pt solid black; padding: 1.5mm 3mm 1.5mm 0; vertical-align: top; }
 table.data tbody tr:last-child td { border-bottom: 1.6pt solid black; }
 table.data tr { page-break-inside: avoid; }
-table.data thead { -fs-page-break-min-height: 45mm; }
+table.data thead { -fs-page-break-min-height: 30mm; }
 td.strong { font-weight: bold; }
 table.wide { width: ${f.live}mm; margin-top: 2mm; }
 table.data.key { margin-top: 3mm; }
@@ -67,6 +67,6 @@ table.data.key { margin-top: 3mm; }
 <#list fits?keys as fit>.${fit} .h${s.most}f${s.floor} { height: ${[[s.most, fits[fit]]?min, s.floor]?max}mm; } </#list>
 
 </#list>
-.across { width: ${f.live}mm; page-break-inside: avoid; }
+.across { width: ${f.live}mm; } .across.whole { page-break-inside: avoid; }
 .labelled { position: relative; page-break-inside: avoid; } .labelled img { position: absolute; } .labelled .lines { position: absolute; left: 0; top: 0; }
 .labelled .name { position: absolute; line-height: 1.15; } .labelled .name.left { text-align: right; }

@@ -163,9 +163,11 @@ final class ProofTest {
         Path home = tree.resolve("husbandry/home.md");
         Files.writeString(home, Files.readString(home) + "\n## More\nA gray mat.\n");
         assertThat(Run.of("proof", "--content", tree.toString(), "--spelling", "us")
-                        .exit())
-                .isEqualTo(Exit.DONE);
-        assertThat(Run.of("proof", "--content", tree.toString()).exit()).isEqualTo(Exit.CONTENT_TO_MEND);
+                        .out())
+                .doesNotContain("'gray' is written here")
+                .contains("'Colours' is written here; write 'color'");
+        assertThat(Run.of("proof", "--content", tree.toString()).out())
+                .contains("'gray' is written here; write 'grey'");
     }
 
     private static String row(Run run) {
