@@ -22,9 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 
 /** The proofreader from top to bottom: content tree, editions, what their pages cannot hold, the rules, the report. */
 final class ProofRun {
@@ -72,17 +70,17 @@ final class ProofRun {
         }
         List<Edition> editions = editions(library.get());
         PageChecks pages = new PageChecks(
+                library.get(),
+                editions,
                 new Publications(
                         request.templates().map(Templates::folder).orElseGet(Templates::embedded), Paper.LETTER, "en"),
                 tree::bytes);
-        CompletableFuture<Map<Rule, Problems>> found =
-                CompletableFuture.supplyAsync(() -> pages.check(library.get(), editions, request.ink()));
         Proof.Settings settings = new Proof.Settings(
                 request.spelling(),
                 request.lists().spache().map(WordList::read),
                 request.lists().daleChall().map(WordList::read));
         Report report = Proof.read(library.get(), editions, settings, findings);
-        found.join().forEach(findings::take);
+        pages.check(request.ink()).forEach(findings::take);
         return new Report(findings.sorted(), report.coverage(), report.readings());
     }
 

@@ -53,11 +53,6 @@ public final class Press {
         GlyphCheck.check(text, typesetter.typefaces(), () -> at, problems);
     }
 
-    /** Reports what may not stand in a figure, with its line. */
-    public void checkFigure(String path, Problems problems) {
-        drawings.named(path, Place.whole(path), problems);
-    }
-
     /**
      * The share of a figure's ink, 0 to 1, that is at least so thick where the figure prints at a width; empty when it
      * cannot be drawn. In millimetres.
