@@ -39,7 +39,7 @@ final class ProofTest {
 
     @Test
     void ourOwnTreeHasNoErrors() {
-        Run run = Run.of("proof");
+        Run run = Run.of("proof", "--ink");
         assertThat(run.out()).contains("0 to mend");
         assertThat(run.exit()).isEqualTo(Exit.DONE);
         assertThat(run.err()).isEmpty();
@@ -88,6 +88,7 @@ final class ProofTest {
                         "caution",
                         "coreCards",
                         "daleChall",
+                        "ease",
                         "errors",
                         "file",
                         "findings",
@@ -146,8 +147,8 @@ final class ProofTest {
         Path list = folder.resolve("list.txt");
         Files.write(list, allWords());
         String scored = row(Run.of("proof", "--content", tree.toString(), "--word-list", list.toString()));
-        double sentence = Double.parseDouble(scored.substring(40, 58).strip());
-        double spache = Double.parseDouble(scored.substring(76, 94).strip());
+        double sentence = Double.parseDouble(scored.substring(58, 76).strip());
+        double spache = Double.parseDouble(scored.substring(94, 112).strip());
         assertThat(spache).isCloseTo(0.121 * sentence + 0.659, org.assertj.core.data.Offset.offset(0.06));
     }
 

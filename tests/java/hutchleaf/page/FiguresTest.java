@@ -14,10 +14,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -54,15 +56,37 @@ final class FiguresTest {
         return parts;
     }
 
+    /** The figures a level labels, in the order of its sheets: each has a page with words, then a blank one. */
+    private static List<String> figures(Level level) throws IOException {
+        List<String> figures = new ArrayList<>();
+        for (String row : Files.readAllLines(Path.of("content/figures/label-it.md"))) {
+            String[] cells = row.split("\\s*\\|\\s*", -1);
+            boolean data = cells.length > 3 && cells[1].endsWith(".svg");
+            if (data
+                    && Level.of(cells[3]).orElseThrow().compareTo(level) <= 0
+                    && parts(cells[1], level).size() >= 3) {
+                figures.add(cells[1]);
+            }
+        }
+        return figures;
+    }
+
     @ParameterizedTest
     @EnumSource
-    void everyLineEndsOnItsPart(Level level) throws IOException {
-        List<Part> parts = parts("figures/rabbit-side.svg", level);
-        List<Shape> dots = PdfInk.shapes(labelIt(level), 1).stream()
+    void everyLineOfEveryFigureEndsOnItsPart(Level level) throws IOException {
+        List<String> figures = figures(level);
+        assertThat(figures).isNotEmpty();
+        for (int i = 0; i < figures.size(); i++) {
+            endsOnItsPart(figures.get(i), parts(figures.get(i), level), PdfInk.shapes(labelIt(level), 2 * i + 1));
+        }
+    }
+
+    private static void endsOnItsPart(String figure, List<Part> parts, List<Shape> shapes) {
+        List<Shape> dots = shapes.stream()
                 .filter(shape -> Math.abs(shape.w() - DOT) < 0.02 && Math.abs(shape.h() - DOT) < 0.02)
                 .distinct()
                 .toList();
-        assertThat(dots).hasSameSizeAs(parts);
+        assertThat(dots).as(figure).hasSameSizeAs(parts);
         // Scale and place follow from the outermost dots; then every part has to lie under a dot.
         double left = parts.stream().mapToDouble(Part::x).min().orElseThrow();
         double right = parts.stream().mapToDouble(Part::x).max().orElseThrow();
@@ -75,7 +99,8 @@ final class FiguresTest {
             double x = dotLeft + (part.x() - left) * scale;
             double y = dotTop + (part.y() - top) * scale;
             assertThat(dots)
-                    .as(String.format(Locale.ROOT, "a dot within 0.5 mm of '%s' at %.1f, %.1f mm", part.word(), x, y))
+                    .as(String.format(
+                            Locale.ROOT, "%s: a dot within 0.5 mm of '%s' at %.1f, %.1f mm", figure, part.word(), x, y))
                     .anySatisfy(dot ->
                             assertThat(Math.hypot(x(dot) - x, y(dot) - y)).isLessThan(0.5));
         }
@@ -91,20 +116,23 @@ final class FiguresTest {
 
     @ParameterizedTest
     @EnumSource
-    void noWordStandsOverAnother(Level level) {
-        byte[] pdf = labelIt(level);
-        List<Word> words =
-                PdfWords.of(pdf).stream().filter(word -> word.page() == 1).toList();
-        for (Word word : words) {
-            for (Word other : words) {
-                if (!word.equals(other)) {
-                    boolean beside =
-                            word.x() + word.width() <= other.x() + 0.1 || other.x() + other.width() <= word.x() + 0.1;
-                    boolean apart = Math.abs(word.y() - other.y()) > Math.min(word.size(), other.size()) * 0.3;
-                    assertThat(beside || apart).as(word + " over " + other).isTrue();
+    void noWordStandsOverAnotherOnAnyPage(Level level) {
+        Map<Integer, List<Word>> pages =
+                PdfWords.of(labelIt(level)).stream().collect(Collectors.groupingBy(Word::page));
+        pages.values().forEach(words -> {
+            for (int i = 0; i < words.size(); i++) {
+                for (Word other : words.subList(i + 1, words.size())) {
+                    assertThat(apart(words.get(i), other))
+                            .as(words.get(i) + " over " + other)
+                            .isTrue();
                 }
             }
-        }
+        });
+    }
+
+    private static boolean apart(Word word, Word other) {
+        boolean beside = word.x() + word.width() <= other.x() + 0.1 || other.x() + other.width() <= word.x() + 0.1;
+        return beside || Math.abs(word.y() - other.y()) > Math.min(word.size(), other.size()) * 0.3;
     }
 
     @Test

@@ -34,10 +34,10 @@ final class PageChecks {
     /** The thinnest line that lives through a copy of a copy: 0.9 pt. */
     private static final double LEAST_INK = 0.9 * 25.4 / 72;
 
-    /** Letters that a face holds in 14 pt, and a word that no line of it breaks. */
+    /** So many of the widest letters fit on a face in the smallest type; a word of 15 letters takes about 45 of its 58 mm. */
     private static final int SURE_TEXT = 95;
 
-    private static final Pattern LONG_WORD = Pattern.compile("\\S{20,}");
+    private static final Pattern LONG_WORD = Pattern.compile("\\S{16,}");
 
     /** Ends taper and fur is finer; more than so much of a drawing may not be. Own rule. */
     private static final double LEAST_SHARE = 0.5;
@@ -93,7 +93,7 @@ final class PageChecks {
         return found.computeIfAbsent(rule, key -> new Problems());
     }
 
-    /** Cards that may not fit: a short text of short words without a picture fits on every card, in 14 pt. */
+    /** Cards that may not fit: a short text of short words without a picture fits on every card. */
     private static List<Card> doubtful(List<Card> cards) {
         return cards.stream()
                 .filter(card -> card.picture().isPresent()

@@ -111,6 +111,7 @@ final class ReportJson {
         json.writeStringField("topic", reading.topic().orElse(""));
         json.writeNumberField("words", reading.words());
         score("grade", reading.grade());
+        score("ease", reading.ease());
         score("wordsASentence", reading.wordsASentence());
         json.writeNumberField("tradeShare", reading.tradeShare());
         score("spache", reading.spache());

@@ -96,11 +96,12 @@ final class ReportText {
     }
 
     private void readings() {
-        row("reading", Stream.of("grade", "words a sentence", "trade words", "Spache", "Dale-Chall"));
+        row("reading", Stream.of("grade", "ease", "words a sentence", "trade words", "Spache", "Dale-Chall"));
         for (Reading reading : report.readings()) {
             if (reading.topic().isEmpty()) {
                 List<String> cells = new ArrayList<>();
                 cells.add(score(reading.grade()));
+                cells.add(score(reading.ease()));
                 cells.add(score(reading.wordsASentence()));
                 cells.add(Math.round(100 * reading.tradeShare()) + " %");
                 cells.add(score(reading.spache()));
@@ -108,7 +109,7 @@ final class ReportText {
                 row(reading.level().word() + " " + reading.part().word(), cells.stream());
             }
         }
-        out.println("Flesch-Kincaid grade without the syllables of trade words");
+        out.println("Flesch-Kincaid grade and Flesch reading ease without the syllables of trade words");
         out.println();
     }
 

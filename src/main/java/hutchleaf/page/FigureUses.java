@@ -7,7 +7,6 @@ import hutchleaf.model.Drawing;
 import hutchleaf.model.Section;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -37,13 +36,8 @@ public final class FigureUses {
     }
 
     private void section(Section section) {
-        List<Block.Picture> pictures = section.pictures();
-        if (section.kind() == Section.Kind.SEE_IT) {
-            double each = figures.each(pictures.size());
-            pictures.forEach(picture -> room(picture, pictures.size() == 1 ? figures.single(picture) : each, 76));
-        } else {
-            pictures.forEach(picture -> room(picture, figures.single(picture), 76));
-        }
+        int inARow = section.kind() == Section.Kind.SEE_IT ? section.pictures().size() : 1;
+        section.pictures().forEach(picture -> room(picture, figures.width(picture, inARow), FigureViews.HIGHEST));
     }
 
     private void card(Block.Picture picture) {

@@ -15,7 +15,7 @@ import java.util.TreeSet;
 /** Chooses the drawing for the room there is, and places the words round it. All in millimetres. */
 final class FigureViews {
     /** Highest a figure stands on a page, so that text stands with it. */
-    private static final double HIGHEST = 76;
+    static final double HIGHEST = 76;
 
     /** As high as a figure stands on a page that is nearly full: a drawing too fine for that gives way to its twin. */
     private static final double FULL_PAGE = 52;
@@ -52,19 +52,16 @@ final class FigureViews {
 
     /** Pictures that stand side by side. */
     List<PictureView> row(List<Block.Picture> pictures) {
-        double each = each(pictures.size());
         return pictures.stream()
-                .map(picture -> picture(picture, pictures.size() == 1 ? single(picture) : each, HIGHEST))
+                .map(picture -> picture(picture, width(picture, pictures.size()), HIGHEST))
                 .toList();
     }
 
-    /** How wide each of several pictures in a row stands. */
-    double each(int pictures) {
-        return Math.floor((look.frame().text() - GAP * (pictures - 1)) / pictures - 1);
-    }
-
-    /** A figure that may not be printed as narrow as the others stands across the page. */
-    double single(Block.Picture picture) {
+    /** How wide a picture stands in a row; alone, one that may not be printed as narrow as others stands across the page. */
+    double width(Block.Picture picture, int inARow) {
+        if (inARow > 1) {
+            return Math.floor((look.frame().text() - GAP * (inARow - 1)) / inARow - 1);
+        }
         return drawing(picture.file()).smallest() > SINGLE ? look.frame().live() : SINGLE;
     }
 
@@ -80,7 +77,6 @@ final class FigureViews {
                 drawing.file(),
                 picture.alt(),
                 picture.caption(),
-                drawing.ratio(),
                 width,
                 size,
                 picture.use() == Block.Picture.Use.LABELS
@@ -145,7 +141,7 @@ final class FigureViews {
                 .map(place -> named(labels.get(place.index()), place, left, top))
                 .toList();
         return new PictureView.Labelled(
-                drawing.file(), room, top + Math.max(height, below), left, top, width, height, pitch, named);
+                drawing.file(), room, top + Math.max(height, below), left, top, width, height, named);
     }
 
     private static PictureView.Named named(Label label, LabelPlan.Place place, double left, double top) {

@@ -72,18 +72,10 @@ record GuideView(
     /**
      * A drawing.
      *
-     * @param ratio its width divided by its height
      * @param width of its frame, in millimetres
      * @param labelled its parts with their words, where they are named
      */
-    record PictureView(
-            String file,
-            String alt,
-            String caption,
-            double ratio,
-            double width,
-            Size size,
-            Optional<Labelled> labelled) {
+    record PictureView(String file, String alt, String caption, double width, Size size, Optional<Labelled> labelled) {
         /**
          * How high it stands, in millimetres.
          *
@@ -106,7 +98,6 @@ record GuideView(
                 double top,
                 double width,
                 double height,
-                double pitch,
                 List<Named> named) {}
 
         /**

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 
 /** Words and signs that no page may hold, each with the way to mend it. */
 final class BanCheck implements Check {
-    /** Whether a warning against the thing, in the same sentence, makes it right. */
+    /** Whether a warning against the thing, in the same clause, makes it right. */
     private enum Warned {
         IS_RIGHT,
         IS_STILL_WRONG
@@ -97,15 +97,20 @@ final class BanCheck implements Check {
 
     private static void check(Ban ban, String sentence, Passage passage, Findings findings) {
         Matcher matcher = ban.pattern().matcher(sentence);
-        // The choices of a self-test are wrong on purpose, and its answer says so.
-        boolean right = ban.warned() == Warned.IS_RIGHT
-                && (passage.role() == Role.CHOICE || WARNING.matcher(sentence).find());
-        if (matcher.find() && !right) {
+        if (matcher.find() && !(ban.warned() == Warned.IS_RIGHT && isWarned(sentence, matcher, passage))) {
             findings.error(
                     ban.rule(),
                     passage.at(),
                     ban.what() + ": '" + matcher.group().strip() + "'",
                     ban.mend());
         }
+    }
+
+    /** The choices of a self-test are wrong on purpose, and its answer says so. */
+    private static boolean isWarned(String sentence, Matcher found, Passage passage) {
+        String before = sentence.substring(0, found.start());
+        int clause = Math.max(before.lastIndexOf(';'), Math.max(before.lastIndexOf(','), before.lastIndexOf(':'))) + 1;
+        return passage.role() == Role.CHOICE
+                || WARNING.matcher(sentence.substring(clause, found.end())).find();
     }
 }

@@ -13,7 +13,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Every procedure with a live rabbit says what not to do, and when to stop.
+ * Every procedure with a live rabbit says what not to do, and in one sentence what shows that the rabbit has had enough and
+ * what to do then.
  *
  * <p>A procedure is a numbered list in a topic of the routine or of handling. Stops at which only the voice works are
  * left out.
@@ -23,12 +24,12 @@ final class CautionCheck implements Check {
     private static final Set<Integer> VOICE_ONLY = Set.of(3, 16);
 
     private static final Pattern TROUBLE = Pattern.compile(
-            "\\b(kick|struggl|pant|shak|fight|wriggl|scrambl|climb|pull|afraid|frighten|scared|fear|jump|squirm|move|hurt|sore"
-                    + "|unwell|minute)",
+            "\\b(kick|struggl|pant|shak|fight|wriggl|scrambl|climb|pulls|afraid|frighten|scared|fear|jump|squirm|bulge"
+                    + "|breathes|slips|tries|stiff|tense|still|bleed|sore|flak|runny|red|minute|hot)",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern STOP = Pattern.compile(
-            "\\b(stop|wait|until it is (?:still|calm)|set its feet down|let go|feet down|turn it back|put it down|set it down|kneel|start again|give it time|rest"
-                    + "|take your hands? away|stays? at home|ask a grown-up|grown-up|adult)",
+            "\\b(stop|wait|until it is (?:still|calm)|set its feet down|let go|feet down|turn it back|put it down|set it down|kneel|start again|give it time|let it rest|back (?:in|to) "
+                    + "|take your hands? away|stays? at home|call (?:a|an) (?:grown-up|adult))",
             Pattern.CASE_INSENSITIVE);
 
     @Override
@@ -67,8 +68,10 @@ final class CautionCheck implements Check {
                     "add ## Caution: what not to do, and when to stop");
             return;
         }
-        String text = caution.get().text().plain();
-        if (!TROUBLE.matcher(text).find() || !STOP.matcher(text).find()) {
+        boolean stops = Sentences.of(caution.get().text().plain()).stream()
+                .anyMatch(sentence -> TROUBLE.matcher(sentence).find()
+                        && STOP.matcher(sentence).find());
+        if (!stops) {
             findings.error(
                     Rule.SAFETY_STOP_RULE,
                     caution.get().at(),

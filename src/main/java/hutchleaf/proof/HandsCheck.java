@@ -22,7 +22,7 @@ final class HandsCheck implements Check {
                     + "|grips)\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NAMED =
-            Pattern.compile("\\b(hands?|arms?|forearm|elbow|fingers?|thumb|helper|adult|grown-up|close|low|clear)\\b");
+            Pattern.compile("\\b(hands?|arms?|forearm|elbow|fingers?|thumb|helper|adult|grown-up)\\b");
     private static final Pattern ROLE = Pattern.compile(
             "\\b(head|rump|chest|free|other|second|third|left|right|same) hand\\b|\\b(one|a|an open|one open) hand\\b"
                     + "|\\bhand (?:under|over|on|behind|at) the (rump|head|chest|shoulders)\\b");

@@ -31,8 +31,13 @@ public record Reading(
         }
     }
 
-    /** The share of trade words, 0 to 1, and the scores that need a word list; empty where none was named. */
-    public record Extra(double tradeShare, OptionalDouble spache, OptionalDouble daleChall) {}
+    /** Flesch reading ease, the share of trade words, 0 to 1, and the scores that need a word list; empty where none was named. */
+    public record Extra(OptionalDouble ease, double tradeShare, OptionalDouble spache, OptionalDouble daleChall) {}
+
+    /** Flesch reading ease, trade words left out of the syllables; empty under 100 words. */
+    public OptionalDouble ease() {
+        return extra.ease();
+    }
 
     public double tradeShare() {
         return extra.tradeShare();

@@ -83,13 +83,14 @@ final class ReadingCheck {
         TextCount count = texts.stream().map(text -> count(text, trade)).reduce(TextCount.NONE, TextCount::plus);
         boolean enough = count.words() >= FEWEST_WORDS;
         OptionalDouble grade = enough ? Readability.fleschKincaid(count) : OptionalDouble.empty();
+        OptionalDouble ease = enough ? Readability.fleschReadingEase(count) : OptionalDouble.empty();
         boolean primary = level == Level.PRIMARY;
         OptionalDouble spache = enough && primary ? spache(texts, count) : OptionalDouble.empty();
         OptionalDouble daleChall = enough && !primary ? daleChall(texts, count) : OptionalDouble.empty();
         OptionalDouble length = count.wordsPerSentence();
         double share = count.words() == 0 ? 0 : (double) count.tradeWords() / count.words();
         readings.add(new Reading(
-                level, part, topic, count.words(), grade, length, new Reading.Extra(share, spache, daleChall)));
+                level, part, topic, count.words(), grade, length, new Reading.Extra(ease, share, spache, daleChall)));
         Rule rule = topic.isPresent() ? Rule.READING_TOPIC : Rule.READING_EDITION;
         String what = topic.isPresent() ? "the topic" : "the " + level.word() + " " + part.word();
         GradeBand band = GradeBand.of(level);

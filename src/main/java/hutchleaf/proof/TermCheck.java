@@ -63,7 +63,7 @@ final class TermCheck implements Check {
     }
 
     /** Every glossary term in a text, longest match first, singular or plural. */
-    static List<String> terms(String text, Map<String, Level> known) {
+    private static List<String> terms(String text, Map<String, Level> known) {
         List<String> words = Sentences.words(text);
         List<String> found = new ArrayList<>();
         int at = 0;
@@ -92,6 +92,7 @@ final class TermCheck implements Check {
                 : Optional.of(one.replaceFirst("e$", "")).filter(known::containsKey);
     }
 
+    /** The single words of all terms a level has. */
     static Set<String> words(Material material, Level level) {
         Set<String> words = new HashSet<>();
         material.library().topics().stream()

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -52,12 +51,6 @@ public final class WordList {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** This list and more words: those that the guide itself explains. */
-    WordList with(Collection<String> more) {
-        return new WordList(Stream.concat(words.stream(), more.stream().map(WordList::plain))
-                .collect(Collectors.toUnmodifiableSet()));
     }
 
     /**
