@@ -1,0 +1,64 @@
+package hutchleaf.model;
+
+import hutchleaf.problem.Place;
+import hutchleaf.sheet.Paper;
+import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A club as its {@code club.md} describes it.
+ *
+ * @param letter what the leader writes to every member
+ */
+public record Club(String name, Show show, Practice practice, Print print, List<Block> letter, Place at) {
+    /**
+     * The show that the packets lead to.
+     *
+     * @param ruleSet one of {@code contest/divisions.md}
+     * @param countedOn the day on which ages are counted
+     * @param leaveOut figures, by path from the content root, that the club does not print
+     */
+    public record Show(String name, LocalDate date, String ruleSet, LocalDate countedOn, Set<String> leaveOut) {
+        public Show {
+            leaveOut = Set.copyOf(leaveOut);
+        }
+    }
+
+    /**
+     * How members practise.
+     *
+     * @param start the first day of study; empty means today
+     * @param restDays days of the week without study
+     * @param minutes a day with the cards
+     * @param grip how this club's leader teaches the hold of the head; empty where the routine's own words serve
+     */
+    public record Practice(Optional<LocalDate> start, Set<DayOfWeek> restDays, int minutes, String grip) {
+        public Practice {
+            restDays = Set.copyOf(restDays);
+        }
+    }
+
+    /** On what the club prints, and what a sheet costs. */
+    public record Print(Paper paper, Price plain, Price card, Spelling spelling) {}
+
+    /**
+     * What a sheet costs.
+     *
+     * @param currency a sign or a code that stands before the amount; may be empty
+     */
+    public record Price(String currency, BigDecimal amount) {}
+
+    /** Whose spelling is printed. */
+    public enum Spelling {
+        UK,
+        US
+    }
+
+    public Club {
+        letter = List.copyOf(letter);
+    }
+}
