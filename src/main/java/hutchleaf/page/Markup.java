@@ -17,6 +17,7 @@ final class Markup implements Inline.Cases<String> {
 
     private final Function<String, Optional<String>> anchorOf;
     private final Function<String, Optional<String>> filling;
+    private final boolean strong;
 
     /**
      * Sets up a writer for one edition.
@@ -25,8 +26,19 @@ final class Markup implements Inline.Cases<String> {
      * @param filling what a blank prints, when it is known
      */
     Markup(Function<String, Optional<String>> anchorOf, Function<String, Optional<String>> filling) {
+        this(anchorOf, filling, false);
+    }
+
+    private Markup(
+            Function<String, Optional<String>> anchorOf, Function<String, Optional<String>> filling, boolean strong) {
         this.anchorOf = anchorOf;
         this.filling = filling;
+        this.strong = strong;
+    }
+
+    /** A writer for paper of a member's own: what fills a blank stands out, nothing is a link. */
+    static Markup own(Function<String, Optional<String>> filling) {
+        return new Markup(path -> Optional.empty(), filling, true);
     }
 
     /** A writer for paper that stands alone: facts are filled in, nothing is a link. */
@@ -96,6 +108,7 @@ final class Markup implements Inline.Cases<String> {
     public String blank(Inline.Blank blank) {
         return filling.apply(blank.name())
                 .map(Xml::escape)
+                .map(words -> strong && !blank.name().startsWith(FACT) ? "<strong>" + words + "</strong>" : words)
                 .orElseGet(() -> "<span class=\"blank\">(" + Xml.escape(label(blank.name())) + ")</span>");
     }
 
