@@ -40,17 +40,20 @@ final class HouseTest {
     private static final Map<String, String> LONG = Map.of();
 
     /** Each package with the packages of ours that it may use. */
-    private static final Map<String, Set<String>> MAY_USE = Map.of(
-            "problem", Set.of(),
-            "sheet", Set.of("problem"),
-            "model", Set.of("problem", "sheet"),
-            "content", Set.of("problem", "sheet", "model"),
-            "edition", Set.of("problem", "sheet", "model"),
-            "contest", Set.of("problem", "sheet", "model", "edition"),
-            "page", Set.of("problem", "sheet", "model", "edition", "contest"),
-            "press", Set.of("problem", "sheet", "page"),
-            "proof", Set.of("problem", "sheet", "model", "edition", "contest"),
-            "cli", Set.of("problem", "sheet", "model", "content", "edition", "contest", "page", "press", "proof"));
+    private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
+            Map.entry("problem", Set.of()),
+            Map.entry("sheet", Set.of("problem")),
+            Map.entry("model", Set.of("problem", "sheet")),
+            Map.entry("rabbit", Set.of("problem", "model")),
+            Map.entry("content", Set.of("problem", "sheet", "model")),
+            Map.entry("edition", Set.of("problem", "sheet", "model")),
+            Map.entry("contest", Set.of("problem", "sheet", "model", "edition")),
+            Map.entry("page", Set.of("problem", "sheet", "model", "edition", "contest")),
+            Map.entry("press", Set.of("problem", "sheet", "page")),
+            Map.entry("proof", Set.of("problem", "sheet", "model", "edition", "contest")),
+            Map.entry(
+                    "cli",
+                    Set.of("problem", "sheet", "model", "content", "edition", "contest", "page", "press", "proof")));
 
     /** Each library with the one package that may know it. */
     private static final Map<String, String> OWNERS = Map.of(
