@@ -45,30 +45,19 @@ final class HouseTest {
             Map.entry("sheet", Set.of("problem")),
             Map.entry("model", Set.of("problem", "sheet")),
             Map.entry("content", Set.of("problem", "sheet", "model")),
+            Map.entry("club", Set.of("problem", "sheet", "model", "content")),
+            Map.entry("rabbit", Set.of("problem", "model")),
             Map.entry("study", Set.of("problem", "model")),
-            Map.entry("edition", Set.of("problem", "sheet", "model", "study")),
+            Map.entry("edition", Set.of("problem", "sheet", "model", "rabbit", "study")),
             Map.entry("contest", Set.of("problem", "sheet", "model", "edition")),
-            Map.entry("page", Set.of("problem", "sheet", "model", "edition", "contest", "study")),
+            Map.entry("page", Set.of("problem", "sheet", "model", "rabbit", "study", "edition", "contest")),
             Map.entry("press", Set.of("problem", "sheet", "page")),
             Map.entry("proof", Set.of("problem", "sheet", "model", "edition", "contest")),
             Map.entry(
                     "cli",
                     Set.of(
-                            "problem", "sheet", "model", "content", "study", "edition", "contest", "page", "press",
-                            "proof")));
-
-    /** Each library with the one package that may know it. */
-    private static final Map<String, String> OWNERS = Map.of(
-            "org.commonmark..", "content",
-            "freemarker..", "page",
-            "com.openhtmltopdf..", "press",
-            "org.apache.pdfbox..", "press",
-            "org.apache.xmpbox..", "press",
-            "org.apache.fontbox..", "press",
-            "com.github.weisj..", "press",
-            "picocli..", "cli",
-            "com.fasterxml.jackson..", "cli",
-            "org.apache.commons.text..", "problem");
+                            "problem", "sheet", "model", "content", "club", "rabbit", "study", "edition", "contest",
+                            "page", "press", "proof")));
 
     private static final Set<String> TOP =
             Set.of("README.md", "DEVELOPERS.md", "pom.xml", "src", "content", "templates", "out", "tests");

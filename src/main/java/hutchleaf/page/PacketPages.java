@@ -38,8 +38,7 @@ final class PacketPages {
         this.packet = packet;
         this.level = packet.edition().level();
         this.look = Look.of(level, paper);
-        this.figures =
-                new FigureViews(packet.edition().library().tables().drawings(), level, look);
+        this.figures = new FigureViews(packet.edition().library().tables().drawings(), level, look);
     }
 
     static PacketView of(Packet packet, Paper paper) {
@@ -99,7 +98,8 @@ final class PacketPages {
                 facts(),
                 show.name(),
                 PrintedDate.whole(show.date()),
-                days + (days == 1 ? " day" : " days") + " from " + PrintedDate.plain(packet.plan().start()),
+                days + (days == 1 ? " day" : " days") + " from "
+                        + PrintedDate.plain(packet.plan().start()),
                 markup.writeAll(words(Heading.HOW_TO_USE)),
                 markup.writeAll(words(Heading.GROWN_UP)),
                 packet.club().at().toString());
@@ -110,7 +110,10 @@ final class PacketPages {
         Optional<Rabbit> rabbit = first.findings().rabbit();
         Optional<Member> member = packet.member();
         List<FactView> facts = new ArrayList<>();
-        facts.add(fact("Division", member.map(this::division), member.map(found -> found.division().why())));
+        facts.add(fact(
+                "Division",
+                member.map(this::division),
+                member.map(found -> found.division().why())));
         facts.add(fact("Number at the show", packet.number().map(String::valueOf), Optional.empty()));
         facts.add(fact("Rabbit", rabbit.map(Rabbit::name), Optional.empty()));
         Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.EAR_NUMBER, Point.AGE, Point.WEIGHT_CLASS)

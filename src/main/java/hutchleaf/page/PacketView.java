@@ -68,7 +68,8 @@ record PacketView(
     record AskView(Xml question, String need, List<Xml> points) {}
 
     /** The routine with one rabbit's words. */
-    record RoutineView(String anchor, String rabbit, List<RoutinePage> pages, List<PocketSide> pocket, String upright) {}
+    record RoutineView(
+            String anchor, String rabbit, List<RoutinePage> pages, List<PocketSide> pocket, String upright) {}
 
     /**
      * One page of it.
@@ -126,8 +127,7 @@ record PacketView(
      * @param again the piles seen again
      * @param practice {@code toy}, {@code rabbit} or nothing
      */
-    record DayView(
-            String kind, String date, String toGo, int fresh, String again, String practice, String practised) {}
+    record DayView(String kind, String date, String toGo, int fresh, String again, String practice, String practised) {}
 
     /** The cards that are new on one day. */
     record Pile(int no, String codes) {}

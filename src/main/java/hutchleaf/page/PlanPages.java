@@ -84,8 +84,9 @@ final class PlanPages {
         LocalDate sunday = plan.start().with(TemporalAdjusters.previousOrSame(DayOfWeek.SUNDAY));
         while (!sunday.isAfter(plan.show())) {
             LocalDate first = sunday;
-            weeks.add(new Week(
-                    IntStream.range(0, DAYS).mapToObj(no -> day(first.plusDays(no))).toList()));
+            weeks.add(new Week(IntStream.range(0, DAYS)
+                    .mapToObj(no -> day(first.plusDays(no)))
+                    .toList()));
             sunday = sunday.plusDays(DAYS);
         }
         return weeks;
@@ -141,8 +142,7 @@ final class PlanPages {
     private static List<BoxRow> boxes() {
         return DoublingBox.table().stream()
                 .map(row -> new BoxRow(
-                        row.session(),
-                        row.boxes().stream().map(String::valueOf).collect(Collectors.joining(", "))))
+                        row.session(), row.boxes().stream().map(String::valueOf).collect(Collectors.joining(", "))))
                 .toList();
     }
 }

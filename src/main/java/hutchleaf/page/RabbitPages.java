@@ -118,14 +118,17 @@ final class RabbitPages {
                 cell(breed, "Show classes", "classes", breed.classes() == 4 ? "four" : "six"),
                 cell(breed, "Senior buck", "senior buck", pounds(breed.weights().buck())),
                 cell(breed, "Senior doe", "senior doe", pounds(breed.weights().doe())),
-                cell(breed, "Judges look for", "judges look for", breed.showing().judgesLookFor()),
+                cell(
+                        breed,
+                        "Judges look for",
+                        "judges look for",
+                        breed.showing().judgesLookFor()),
                 cell(breed, "You may say", "say", "\u201C" + breed.showing().say() + "\u201D"));
     }
 
     private static FactView cell(Breed breed, String label, String column, String value) {
         boolean sure = breed.basis().sure(column) && !value.isEmpty() && !value.equals("unknown");
-        return new FactView(
-                label, sure ? Optional.of(new Xml(Xml.escape(value))) : Optional.empty(), Optional.empty());
+        return new FactView(label, sure ? Optional.of(new Xml(Xml.escape(value))) : Optional.empty(), Optional.empty());
     }
 
     private static String pounds(String weight) {

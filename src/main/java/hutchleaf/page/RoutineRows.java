@@ -77,8 +77,7 @@ final class RoutineRows {
                 .section(kind)
                 .map(Section::text)
                 .map(markup::write)
-                .map(xml -> new Xml(
-                        rabbit.findings().forRabbit(stop.station().no(), level, xml.text())));
+                .map(xml -> new Xml(rabbit.findings().forRabbit(stop.station().no(), level, xml.text())));
     }
 
     private Optional<Xml> grownUp(Stop stop) {
@@ -141,8 +140,7 @@ final class RoutineRows {
     /** A cover, the stops in key words, and what to do when stuck: four panels a side. */
     private List<PocketSide> pocket() {
         List<PocketStop> stops = packet.edition().stops().stream()
-                .map(stop -> new PocketStop(
-                        stop.station().no(), stop.station().shortName(), key(stop.station())))
+                .map(stop -> new PocketStop(stop.station().no(), stop.station().shortName(), key(stop.station())))
                 .toList();
         int panels = 2 * PANELS - 2;
         List<PocketPanel> all = new ArrayList<>();
