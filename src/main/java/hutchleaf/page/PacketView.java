@@ -10,7 +10,6 @@ import java.util.Optional;
  *
  * @param name the member's; empty where it is written in by hand
  * @param foot what stands at the foot of every page
- * @param studies the level studied, where it is not the division's
  */
 record PacketView(
         Look look,

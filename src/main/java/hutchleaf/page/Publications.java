@@ -2,8 +2,10 @@ package hutchleaf.page;
 
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
+import hutchleaf.edition.Packet;
 import hutchleaf.model.Card;
 import hutchleaf.model.Level;
+import hutchleaf.model.Member;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -119,6 +121,12 @@ public final class Publications {
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
         return WentWellPages.of(edition, paper, club, problems)
                 .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
+    }
+
+    /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
+    public Optional<Manuscript> packet(Packet packet, Problems problems) {
+        String whose = packet.member().map(Member::name).orElse("any rabbit");
+        return manuscript("Show packet for " + whose, "packet-read.ftl", PacketPages.of(packet, paper), problems);
     }
 
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
