@@ -8,6 +8,9 @@ final class Notes {
     private Notes() {}
 
     static List<String> of(StudyPlan plan, Schedule schedule, NewADay pace, NewADay inTime, int minutes) {
+        if (plan.cards().isEmpty()) {
+            return plan.leftOut().isEmpty() ? List.of() : List.of("There are too few days to learn new cards.");
+        }
         List<String> notes = new ArrayList<>();
         int left = plan.leftOut().size();
         long shortened = schedule.shortened();
@@ -20,11 +23,7 @@ final class Notes {
                     + " seen fewer times, because the show comes first.");
         }
         if (left > 0) {
-            notes.add(
-                    plan.cards().isEmpty()
-                            ? "There are too few days to learn new cards."
-                            : (left == 1 ? "1 card is" : left + " cards are")
-                                    + " left out, because the days are too few.");
+            notes.add((left == 1 ? "1 card is" : left + " cards are") + " left out, because the days are too few.");
         }
         if ((left > 0 || shortened > 0) && inTime.most() < pace.most()) {
             notes.add("With more than " + count(minutes, "minute") + " a day there would be room for more.");
