@@ -8,7 +8,6 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Templates;
-import hutchleaf.press.Printed;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -18,9 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
@@ -77,15 +74,16 @@ final class Publish {
     }
 
     private void write(List<LevelRun> runs) {
-        Map<String, Printed> files = new LinkedHashMap<>();
         Table table = new Table();
-        for (LevelRun run : runs) {
-            for (LevelRun.Made made : run.made()) {
-                files.put(made.file(), made.printed());
-                table.add(made.file(), made.printed().pages(), made.sheets(), made.whom());
+        try (Outputs outputs = new Outputs(request.out(), "publish")) {
+            for (LevelRun run : runs) {
+                for (LevelRun.Made made : run.made()) {
+                    outputs.add(made.file(), made.printed());
+                    table.add(made.file(), made.printed().pages(), made.sheets(), made.whom());
+                }
             }
+            outputs.commit();
         }
-        new Outputs(request.out()).replace(files);
         table.print(out);
     }
 

@@ -139,7 +139,7 @@ final class Lines {
                         : "Its nails should be " + words + ", and match.";
             case SEX_CHECK -> SexCheck.say(own, show, level);
             case FUR -> "The fur type is " + words + ".";
-            case FUR_TEST -> "I stroke it toward the head, and " + words + ".";
+            case FUR_TEST -> "I stroke it towards the head, and " + words + ".";
             case COLOUR_GROUP -> "Its variety belongs to the group called " + words + ".";
             case JUDGES_LOOK_FOR -> "In " + Spoken.breed(own) + ", judges look for " + words + ".";
         };
