@@ -137,7 +137,7 @@
     </#list>
     </tbody>
   </table>
-  <p class="note"><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Tell the rest.<#else>Turn it back at once, pose it, tell the rest.</#if> It costs nothing.</p>
+  <p class="note"><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Say the other stops.<#else>Turn it back at once, pose it, tell the rest.</#if> It costs nothing.</p>
 </div>
 
 <div class="filler page"><h2 class="plain">Notes</h2><p class="lead">Room for your own words: what your leader told you, what your rabbit likes, what to practise next.</p><#list 1..18 as n><div class="writeline">&#160;</div></#list></div>
@@ -242,7 +242,7 @@
     <#list test.aloud as item><div class="item"><span class="num">${item.no}</span><p>${item.question}</p><#list item.points as point><p class="point"><@marks.tick size=4.6/> ${point}</p></#list></div></#list>
   </div></div>
   </#if>
-  <@section heading="My score" class="last"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all right: try the cards one level up.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
+  <@section heading="My score" class="last"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all correct: try the cards one level up.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
 </div>
 
 <div class="page" id="answers">

@@ -34,7 +34,10 @@
 <div id="letter" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${letter.place}" data-what="the leader's letter">
   <div class="packethead"><div class="for">Show packet for</div><#if name?has_content><h1>${name}</h1><#else><h1>Any rabbit</h1></#if><div class="sign"><@marks.rabbit width=40/></div></div>
   <table class="two" role="presentation"><tr>
-    <td class="col"><#if !name?has_content><table class="facts"><tr><td class="label">Name</td><td class="value">&#160;</td></tr></table></#if><div class="body" style="margin:0"><#list letter.blocks as b><@block b=b/></#list></div></td>
+    <td class="col"><#if !name?has_content><table class="facts"><tr><td class="label">Name</td><td class="value">&#160;</td></tr></table></#if><div class="body letterbody"><#list letter.blocks as b><@block b=b/></#list></div>
+    <#if letter.grownUp?has_content>
+      <div class="stopline grown"><p><strong>A grown-up reads this first.</strong></p><@list items=letter.grownUp/></div>
+      </#if></td>
     <td class="gapcol">&#160;</td>
     <td class="col" style="width:80mm">
       <p class="sub">The two of you</p>
@@ -42,9 +45,6 @@
       <div class="showday"><p><strong>Show day</strong></p><p class="date">${letter.showDate}</p><p>${letter.showName}<br/>${letter.toGo}</p></div>
     </td>
   </tr></table>
-  <#if letter.grownUp?has_content>
-  <div class="stopline"><p><strong>A grown-up reads this first.</strong></p><@list items=letter.grownUp/></div>
-  </#if>
   <#if letter.howToUse?has_content><@section heading="How to use it" railLines=2><@list items=letter.howToUse/></@section></#if>
   <@section heading="In this packet" railLines=2 class="last">
   <table class="inside" style="width:${f.text}mm" role="presentation">
@@ -55,6 +55,8 @@
   <p class="note">Is something here wrong? Tell your leader, so that it can be printed again.</p>
   </@section>
 </div>
+
+<#macro asked r><#list r.questions as q><div class="asked"><p><strong>${q.question}</strong><#if q.need?has_content> <span class="note">${q.need}</span></#if></p><p class="points"><#list q.points as point>${point}<#sep>; </#sep></#list></p></div></#list></#macro>
 
 <#macro strip r>
 <table class="strip" role="presentation"><tr><#list r.strip as fact><td><div class="label">${fact.label}</div><div class="value"><#if fact.value??>${fact.value}<#else><span class="empty">&#160;</span></#if></div></td></#list></tr></table>
@@ -89,10 +91,18 @@
   </table>
   <p style="margin-top:2mm">Say part, grade and reason: <em>&#8220;${r.comments[0].start}&#8221;</em></p></div>
   </#if>
-  <#if r.questions?has_content>
-  <@section heading="A judge may ask" railLines=2 class="last"><#list r.questions as q><div class="asked"><p><strong>${q.question}</strong><#if q.need?has_content> <span class="note">${q.need}</span></#if></p><p class="points"><#list q.points as point>${point}<#sep>; </#sep></#list></p></div></#list></@section>
+  <#if r.questions?has_content && r.questions?size lte 6>
+  <@section heading="A judge may ask" railLines=2 class="last"><@asked r=r/></@section>
   </#if>
 </div>
+<#if r.questions?size gt 6>
+<div class="page" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page of questions about ${r.name?has_content?then(r.name, 'any rabbit')}">
+  <h2 class="plain">Questions about <#if r.name?has_content>${r.name}<#else>my rabbit</#if></h2>
+  <p>Cover the points, answer aloud, then look. Any true words will do.</p>
+  <@section heading="A judge may ask" railLines=2><@asked r=r/></@section>
+  <@section heading="My own words" railLines=2 class="last"><p class="note">What is best about this rabbit? What would you change?</p><#list 1..4 as n><div class="writeline">&#160;</div></#list></@section>
+</div>
+</#if>
 </#list>
 
 <#list routines as routine>
@@ -106,7 +116,7 @@
     <td class="voice"><@speech text=stop.say/><#if stop.ifFound??><@speech text=stop.ifFound intro=look.primary?then("If not well:", "If you find it, say it:")/></#if></td>
   </tr></table>
   </#list>
-  <#if page.stopRule><div class="stopline"><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Tell the rest.<#else>Turn it back at once, feet down, pose it, tell the rest.</#if> It costs nothing.</div></#if>
+  <#if page.stopRule><div class="stopline"><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Say the other stops.<#else>Turn it back at once, feet down, pose it, tell the rest.</#if> It costs nothing.</div></#if>
   <#if page?is_last && routine.upright?has_content><p style="margin-top:3mm"><strong>Hot day, or a frightened rabbit?</strong> Show stops ${routine.upright} with all four feet on the mat and tell the rest.</p></#if>
 </div>
 </#list>
@@ -114,7 +124,7 @@
 
 <div class="page" id="plan" data-fit="roomy snug" data-fit-height="${f.liveHeight}mm" data-what="the study plan">
   <table class="routinehead" role="presentation"><tr><td><h2>${plan.title}</h2></td><td class="who">${plan.lead}</td></tr></table>
-  <p>Each day&#8217;s new cards are one pile. Clip it together and write its number on it. <strong>New</strong> names the pile to learn; <strong>again</strong> the piles to answer once more. On a catch-up day nothing is new: do what you missed.</p>
+  <p class="small">Each day&#8217;s new cards are one pile. Clip it together and write its number on it. <strong>New</strong> names the pile to learn; <strong>again</strong> the piles to answer once more. On a catch-up day nothing is new: do what you missed.</p>
   <table class="cal">
     <thead><tr><#list plan.weekdays as day><th scope="col">${day}</th></#list></tr></thead>
     <tbody><#list plan.weeks as week><tr><#list week.days as day><td class="${day.kind}">
@@ -126,10 +136,10 @@
       <#if day.kind == "catchup"><p><strong>catch up</strong></p></#if>
       <#if day.fresh gt 0><p>new <strong>${day.fresh}</strong></p></#if>
       <#if day.again?has_content><p>again ${day.again}</p><#elseif day.kind == "study" && day.fresh == 0><p>piles you missed</p></#if>
-      <#if day.practice == "rabbit"><p><@marks.rabbit width=5/> ${day.practised}</p><#elseif day.practice == "toy"><p>soft toy: ${day.practised}</p></#if>
+      <#if day.practice == "rabbit"><p><@marks.rabbit width=5/> ${day.practised}</p><#elseif day.practice == "toy"><p>soft toy ${day.practised}</p></#if>
       </#if></td></#list></tr></#list></tbody>
   </table>
-  <p class="key"><@marks.rabbit width=5/> ten minutes with the rabbit, in cool hours, an adult near; stop if it kicks, pants or shakes. The soft toy comes first. ${plan.busiest?cap_first}.<#list plan.notes as note> ${note}</#list></p>
+  <p class="key"><@marks.rabbit width=5/> ten minutes with the rabbit, in cool hours, an adult near; stop if it kicks, pants or shakes. The soft toy comes first; the numbers are stops. ${plan.busiest?cap_first}.<#list plan.notes as note> ${note}</#list></p>
 </div>
 
 <div class="page" id="log" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the practice log">
@@ -143,8 +153,7 @@
   </@section>
   <#if !look.primary>
   <@section heading="After the show" railLines=2 class="last">
-  <p class="note">No date to learn for? Use five boxes. A card starts in box 1; right, it moves one box on; wrong, it goes back to box 1. In each session look into these boxes:</p>
-  <table class="boxes"><tbody><tr><th scope="row">session</th><#list plan.boxes as row><td>${row.session}</td></#list></tr><tr><th scope="row">boxes</th><#list plan.boxes as row><td>${row.boxes}</td></#list></tr></tbody></table>
+  <p class="note">No date to learn for? Use five boxes. A card starts in box 1. Right? It moves one box on. Wrong? It goes back to box 1. Look into box 1 in every session, box 2 in every second, box 3 in every fourth, box 4 in every eighth and box 5 in every sixteenth.</p>
   </@section>
   </#if>
 </div>
@@ -158,6 +167,7 @@
 </div>
 
 <#list routines as routine>
+<div class="filler page"><h2 class="plain">My own notes</h2><p>What your leader told you, what your rabbit likes, what to practise next.</p><#list 1..18 as n><div class="writeline">&#160;</div></#list></div>
 <div class="page" id="pocket-${routine?counter}" data-start="odd">
   <h2 style="font-size:${[t.body * 1.3, 16]?min}pt">Pocket sheet</h2>
   <p class="note" style="max-width:none"><strong>1</strong> Fold on the long dashed line, printing outside. <strong>2</strong> Fold on the short dashed lines, to and fro like a fan.</p>

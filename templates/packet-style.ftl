@@ -16,7 +16,7 @@
 .snug .stoprow td { padding: 1.4mm 0; } .snug .stoprow td.voice { padding-left: 6mm; } .close .stoprow td { padding: 0.9mm 0; } .close .stoprow td.voice { padding-left: 6mm; } .tight .stoprow td { padding: 0.5mm 0; } .tight .stoprow td.voice { padding-left: 6mm; } .tight .stoprow .speech, .close .stoprow .speech { padding: 0.9mm 3mm; line-height: 1.24; }
 .stopline { border: 2pt solid black; padding: 1.8mm 3mm; margin-top: 3mm; width: ${f.live}mm; line-height: 1.3; }
 .cal { width: ${f.live}mm; table-layout: fixed; border-bottom: 1.8pt solid black; margin-top: 2mm; } .cal th { text-align: left; font-size: 10.5pt; border-bottom: 1.8pt solid black; padding: 0 0 1mm 1.5mm; font-weight: bold; line-height: 1.2; } .cal td { border-bottom: 0.9pt solid black; border-left: 0.9pt solid black; vertical-align: top; padding: 1mm 0.6mm 0.6mm 1.4mm; height: ${plan.rowHeight}mm; font-size: 10pt; line-height: 1.2; } .cal td:first-child { border-left: none; }
-.cal .date { font-weight: bold; font-size: 12.5pt; } .cal .togo { display: block; font-size: 9.5pt; } .cal .box { float: right; width: 6.4mm; height: 6.4mm; border: 1.2pt solid black; margin: 0 0.4mm 0 0; line-height: 1; } .cal p { max-width: none; margin-top: 0.5mm; } .cal td.outside .date { font-weight: normal; } .cal td.show { border: 3pt solid black; } .cal td.show .date { font-size: 14pt; }
+.cal .date { font-weight: bold; font-size: 12.5pt; } .cal .togo { display: block; font-size: 9.5pt; } .cal .box { float: right; width: 6.4mm; height: 6.4mm; border: 1.2pt solid black; margin: 0 0.4mm 0 0; line-height: 1; } .cal p { max-width: none; margin-top: 0.3mm; } .cal td.outside .date { font-weight: normal; } .cal td.show { border: 3pt solid black; } .cal td.show .date { font-size: 14pt; }
 .cal svg, .key svg { display: inline-block; }
 .key { font-size: ${[t.note, 11]?min}pt; line-height: 1.3; margin-top: 1.5mm; }
 .piles { width: ${f.live}mm; table-layout: fixed; font-size: 10.5pt; line-height: 1.3; margin-top: 1mm; } .piles td { padding: 0.5mm 3mm 0.5mm 0; vertical-align: top; } .piles .n { width: 9mm; font-weight: bold; }
@@ -25,3 +25,10 @@
 .checks { page-break-inside: avoid; } .checks .item { padding-left: 11mm; margin-bottom: 1.6mm; } .checks .item .tick { position: absolute; left: 0; top: 0; width: 7mm; height: 7mm; }
 .close .checks .item, .tight .checks .item { margin-bottom: 0.6mm; } .tight .checks .item { line-height: 1.24; }
 .pocket { position: relative; width: ${f.width}mm; height: ${f.height - 1}mm; } 
+.snug .facts.breed td { padding: 0.9mm 0; } .close .facts.breed td, .tight .facts.breed td { padding: 0.5mm 0; line-height: 1.2; } .tight .facts td { padding: 0.8mm 0; }
+.finds td, .build td { font-size: ${[t.table, 11]?min}pt; line-height: 1.25; }
+.letterbody { margin-left: 0; font-size: ${[t.body, 12]?min}pt; line-height: 1.38; } .stopline.grown, .stopline.grown li { font-size: ${[t.body, 12]?min}pt; line-height: 1.3; } .small { font-size: ${[t.body, 12]?min}pt; line-height: 1.35; max-width: none; }
+.stopline.grown { width: ${f.live - 88}mm; }
+<#if look.primary>.facts td.label { font-size: 10.5pt; width: 30mm; } .facts td.value { font-size: 12pt; } .facts td.value .note { font-size: 10.5pt; } .packethead .for { font-size: 12pt; } #letter .sec { font-size: 14pt; line-height: 1.3; } #letter .sec h3 { font-size: 14pt; } #letter .note { font-size: 11pt; }</#if>
+.snug .letterbody { font-size: ${[t.body, 11.5]?min}pt; } .close .letterbody { font-size: ${[t.body, 11]?min}pt; line-height: 1.32; } .tight .letterbody { font-size: 10.5pt; line-height: 1.28; } .close .stopline.grown li, .tight .stopline.grown li { font-size: 11pt; line-height: 1.25; } .close .packethead, .tight .packethead { min-height: 20mm; padding-bottom: 1.5mm; } .close .facts td { padding: 0.9mm 0; } .tight .two { margin-top: 2mm; }
+#letter.tight .sec { line-height: 1.2; } #letter.tight .inside td { line-height: 1.15; padding-bottom: 0; }

@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Words to XHTML: text escaped, links to what the edition holds, blanks filled or left as a line to write on. */
 final class Markup implements Inline.Cases<String> {
     private static final String FACT = "fact.";
+
+    /** A line may break where an element ends; what follows without a space goes inside, so that it stays with its word. */
+    private static final Pattern CLINGING = Pattern.compile("(</(?:strong|em|a)>)([.,;:!?\u2019\u201D]+)");
 
     private final Function<String, Optional<String>> anchorOf;
     private final Function<String, Optional<String>> filling;
@@ -52,7 +56,7 @@ final class Markup implements Inline.Cases<String> {
     }
 
     Xml write(Words words) {
-        return new Xml(join(words.runs()));
+        return new Xml(CLINGING.matcher(join(words.runs())).replaceAll("$2$1"));
     }
 
     List<Xml> writeAll(List<Words> lines) {

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 /** Makes the view of a member's reading pages. */
 final class PacketPages {
     private static final String FACT = "fact.";
-    private static final int LOG_ROWS = 12;
+    private static final int LOG_ROWS = 9;
 
     private final Packet packet;
     private final Level level;
@@ -47,8 +47,17 @@ final class PacketPages {
 
     /** What stands at the foot of a member's pages: whose they are, and of which day. */
     static String foot(Packet packet) {
-        return packet.member().map(Member::name).orElse("Any rabbit") + " \u00B7 "
-                + packet.club().name() + " \u00B7 version " + PrintedDate.plain(packet.printed());
+        String whose = packet.member().map(Member::name).orElse("Any rabbit");
+        // Primary's foot is set too large for the club's name beside it.
+        String club = packet.edition().level() == Level.PRIMARY
+                ? ""
+                : " \u00B7 " + packet.club().name();
+        return whose + club + " \u00B7 " + version(packet);
+    }
+
+    /** The words that date a packet: all that differs between two printings of the same pages. */
+    static String version(Packet packet) {
+        return "version " + PrintedDate.plain(packet.printed());
     }
 
     private PacketView view() {

@@ -112,8 +112,7 @@ record PacketView(
             double rowHeight,
             List<Pile> piles,
             List<String> notes,
-            String busiest,
-            List<BoxRow> boxes) {}
+            String busiest) {}
 
     /** Seven days from Sunday. */
     record Week(List<DayView> days) {}
@@ -130,9 +129,6 @@ record PacketView(
 
     /** The cards that are new on one day. */
     record Pile(int no, String codes) {}
-
-    /** Which boxes are looked at in a session. */
-    record BoxRow(int session, String boxes) {}
 
     /** What there is to tick and to keep. */
     record Lists(List<CheckList> checks, List<Xml> withRabbit, int logRows) {}

@@ -2,12 +2,10 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Packet;
 import hutchleaf.model.CardCode;
-import hutchleaf.page.PacketView.BoxRow;
 import hutchleaf.page.PacketView.DayView;
 import hutchleaf.page.PacketView.Pile;
 import hutchleaf.page.PacketView.PlanView;
 import hutchleaf.page.PacketView.Week;
-import hutchleaf.study.DoublingBox;
 import hutchleaf.study.RabbitTime;
 import hutchleaf.study.StudyPlan;
 import hutchleaf.study.StudyPlan.Kind;
@@ -27,9 +25,9 @@ final class PlanPages {
     private static final int DAYS = 7;
 
     /** Heights in millimetres. */
-    private static final double HEAD = 46;
+    private static final double HEAD = 52;
 
-    private static final double FOOT = 20;
+    private static final double FOOT = 24;
     private static final double HIGHEST_ROW = 34;
     private static final int LONG_PLAN = 7;
 
@@ -75,8 +73,7 @@ final class PlanPages {
                 Math.min(HIGHEST_ROW, Math.floor(room / onAPage * 10) / 10),
                 piles,
                 plan.notes(),
-                "busiest day: " + plan.busiest() + " cards",
-                boxes());
+                "busiest day: " + plan.busiest() + " cards");
     }
 
     private List<Week> weeks() {
@@ -126,8 +123,8 @@ final class PlanPages {
 
     private String span(List<Integer> stops) {
         return stops.equals(packet.edition().order().stops())
-                ? "all stops"
-                : "stops " + stops.get(0) + " to " + stops.get(stops.size() - 1);
+                ? "all"
+                : stops.get(0) + "\u2013" + stops.get(stops.size() - 1);
     }
 
     private static String kind(Kind kind) {
@@ -137,12 +134,5 @@ final class PlanPages {
             case REST -> "rest";
             case SHOW -> "show";
         };
-    }
-
-    private static List<BoxRow> boxes() {
-        return DoublingBox.table().stream()
-                .map(row -> new BoxRow(
-                        row.session(), row.boxes().stream().map(String::valueOf).collect(Collectors.joining(", "))))
-                .toList();
     }
 }

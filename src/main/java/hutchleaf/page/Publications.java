@@ -48,8 +48,21 @@ public final class Publications {
 
     /** Some cards only, on sheets as a level's deck has them. */
     public Optional<Manuscript> cards(Edition edition, List<Card> cards, Problems problems) {
+        return cards(edition, cards, new DeckPart(edition.level().title() + " deck", 0, 0, true), problems);
+    }
+
+    /** Some cards only, as a part of a file that holds more sheets. */
+    public Optional<Manuscript> cards(Edition edition, List<Card> cards, DeckPart part, Problems problems) {
         return manuscript(
-                edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, cards, paper), problems);
+                edition.level().title() + " flashcards",
+                "deck.ftl",
+                DeckPages.of(edition, cards, part, paper),
+                problems);
+    }
+
+    /** Sheets that so many cards take. */
+    public int cardSheets(Edition edition, int cards) {
+        return DeckPages.sheets(edition, cards, paper);
     }
 
     /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */
@@ -121,6 +134,21 @@ public final class Publications {
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
         return WentWellPages.of(edition, paper, club, problems)
                 .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
+    }
+
+    /**
+     * What a packet's sheets to write on have in common at a level: what to watch for, what was learned, figures to
+     * label.
+     *
+     * @param before pages that stand before it in the same file
+     * @param total pages of the file; 0 while it is not known
+     */
+    public Optional<Manuscript> packetSheets(Edition edition, int before, int total, Problems problems) {
+        return manuscript(
+                edition.level().title() + " practice sheets",
+                "packet-sheets.ftl",
+                PacketSheets.of(edition, paper, before, total),
+                problems);
     }
 
     /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */

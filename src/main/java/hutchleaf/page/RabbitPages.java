@@ -19,13 +19,19 @@ import hutchleaf.rabbit.Comments;
 import hutchleaf.rabbit.Findings;
 import hutchleaf.rabbit.OwnQuestions;
 import hutchleaf.rabbit.Point;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Makes the pages about one rabbit: what the judge should find, its breed, comments to build, likely questions. */
 final class RabbitPages {
     private static final String LOP = "lop";
+
+    /** What the strip and the introduction say already. */
+    private static final Set<Point> TOLD = EnumSet.of(
+            Point.BREED, Point.VARIETY, Point.SEX, Point.AGE, Point.SHOW_CLASS, Point.WEIGHT, Point.EAR_NUMBER);
 
     private final Findings findings;
     private final Level level;
@@ -48,11 +54,14 @@ final class RabbitPages {
         return new RabbitView(
                 anchor,
                 findings.rabbit().map(Rabbit::name).orElse(""),
-                Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.EAR_NUMBER, Point.WEIGHT)
+                Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.AGE, Point.EAR_NUMBER)
                         .map(point -> fact(findings, point, false))
                         .toList(),
                 figures.row(pictures()),
-                findings.lines().stream().map(this::find).toList(),
+                findings.lines().stream()
+                        .filter(line -> !TOLD.contains(line.point()))
+                        .map(this::find)
+                        .toList(),
                 breed(),
                 findings.rabbit().map(Rabbit::breedName).orElse(""),
                 comments.stream()

@@ -15,6 +15,7 @@ import hutchleaf.page.PacketView.PocketStop;
 import hutchleaf.page.PacketView.RoutinePage;
 import hutchleaf.page.PacketView.RoutineView;
 import hutchleaf.page.PacketView.StopRow;
+import hutchleaf.rabbit.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,13 +33,32 @@ final class RoutineRows {
     private static final double SAY_WIDTH = 102;
 
     private static final double DO_WIDTH = 58;
-    private static final double LETTER = 0.5;
+    private static final double LETTER = 0.445;
 
-    /** Heights that are there on every page, in millimetres: title, strip, rule. */
-    private static final double HEAD = 44;
+    /** Heights that are there on every page, in millimetres: title and stop rule; on the first also the strip. */
+    private static final double HEAD = 26;
 
-    private static final double ROW_AIR = 9;
+    private static final double STRIP = 13;
+
+    /** Line height of the rows as a multiple of their size; padding of a bubble and the gap between two, in millimetres. */
+    private static final double LINE = 1.3;
+
+    private static final double BUBBLE = 3.2;
+    private static final double BUBBLE_GAP = 1.6;
+
+    private static final double ROW_AIR = 4.4;
     private static final int PANELS = 4;
+
+    /** What a member must not forget about this rabbit. */
+    private static final List<Point> POCKET = List.of(
+            Point.BODY_TYPE,
+            Point.VARIETY,
+            Point.BREED,
+            Point.EARS,
+            Point.EAR_NUMBER,
+            Point.EYE,
+            Point.NAILS,
+            Point.FUR);
 
     private final Packet packet;
     private final Look look;
@@ -93,7 +113,7 @@ final class RoutineRows {
         double room = look.frame().liveHeight() - HEAD;
         List<RoutinePage> pages = new ArrayList<>();
         List<StopRow> open = new ArrayList<>();
-        double used = 0;
+        double used = STRIP;
         for (StopRow row : rows) {
             double height = height(row);
             if (!open.isEmpty() && used + height > room) {
@@ -118,14 +138,15 @@ final class RoutineRows {
 
     /** About how high a row stands, in millimetres. */
     private double height(StopRow row) {
-        double line = look.type().body() * look.type().line() * FigureViews.POINT;
+        double line = look.type().body() * LINE * FigureViews.POINT;
         int left = 1
                 + lines(row.doing().length(), DO_WIDTH)
-                + row.grownUp().map(xml -> lines(plain(xml), DO_WIDTH)).orElse(0);
-        int right = lines(plain(row.say()), SAY_WIDTH);
-        int found = row.ifFound().map(xml -> lines(plain(xml) + 24, SAY_WIDTH)).orElse(0);
-        double bubbles = right * line * 1.04 + 5 + (found > 0 ? found * line + 2 : 0);
-        return Math.max(left * line, bubbles) + ROW_AIR;
+                + row.grownUp().map(xml -> lines(plain(xml) + 10, DO_WIDTH)).orElse(0);
+        double say = lines(plain(row.say()) + 2, SAY_WIDTH) * line + BUBBLE;
+        double found = row.ifFound()
+                .map(xml -> lines(plain(xml) + 26, SAY_WIDTH) * line + BUBBLE + BUBBLE_GAP)
+                .orElse(0.0);
+        return Math.max(left * line, say + found) + ROW_AIR;
     }
 
     private int lines(int letters, double width) {
@@ -153,16 +174,18 @@ final class RoutineRows {
         return List.of(new PocketSide(all.subList(0, PANELS)), new PocketSide(all.subList(PANELS, 2 * PANELS)));
     }
 
-    /** The key words of a stop, with this rabbit's own first. */
+    /** The key words of a stop: this rabbit's own, then what the hands and eyes do. */
     private String key(Station station) {
-        String own = rabbit.findings().lines().stream()
-                .filter(line -> line.stop() == station.no())
-                .map(line -> rabbit.findings().filling(line.point().blank()))
+        List<String> own = POCKET.stream()
+                .filter(point -> point.stop() == station.no())
+                .map(point -> rabbit.findings().filling(point.blank()))
                 .flatMap(Optional::stream)
-                .filter(words -> words.length() <= 24)
-                .limit(2)
-                .collect(Collectors.joining(", "));
-        return own.isEmpty() ? station.pocket() : own + "; " + station.pocket();
+                .toList();
+        Optional<String> sex = rabbit.findings().filling(Point.SEX.blank());
+        if (station.no() == Point.SEX_CHECK.stop() && sex.isPresent()) {
+            return sex.get();
+        }
+        return own.isEmpty() ? station.pocket() : String.join(", ", own) + "; " + station.pocket();
     }
 
     /** When and how the upright order serves; empty where it is the order of the level anyway. */

@@ -53,6 +53,11 @@ public record Findings(Optional<Rabbit> rabbit, LocalDate show, Map<Point, Answe
                 .flatMap(this::words);
     }
 
+    /** What a leader and a member should know when the rabbit changes its class within a week of the show. */
+    public Optional<String> classNote() {
+        return rabbit.flatMap(own -> ShowClass.note(own, show));
+    }
+
     /**
      * A script of the routine, its blanks filled, as it is said of this rabbit: at the sex stop only what fits a buck or
      * a doe of its age stays, and a rabbit of mixed breed is not held to a breed. A script for any rabbit stays as it is.
@@ -61,6 +66,18 @@ public record Findings(Optional<Rabbit> rabbit, LocalDate show, Map<Point, Answe
      */
     public String forRabbit(int stop, Level level, String sayIt) {
         return rabbit.map(own -> Scripts.fitted(own, show, stop, level, sayIt)).orElse(sayIt);
+    }
+
+    /** The rabbit's name, or "your rabbit" where any rabbit is meant. */
+    String name() {
+        return rabbit.map(Rabbit::name).orElse("your rabbit");
+    }
+
+    /** Its breed with an article, {@code a Dutch}; where it has none or it is not known, its name. */
+    String kind() {
+        return rabbit.flatMap(Rabbit::breed)
+                .map(breed -> Spoken.article(breed.name()))
+                .orElseGet(this::name);
     }
 
     /** The words of a point, when they are known. */

@@ -1,5 +1,7 @@
 package hutchleaf.rabbit;
 
+import java.util.Locale;
+
 /** What a judge may want to find or hear about a rabbit, in the order of the routine. */
 public enum Point {
     BODY_TYPE(2, "Body type", "rabbit.body type"),
@@ -19,7 +21,7 @@ public enum Point {
     FUR(15, "Fur type", "rabbit.fur type"),
     FUR_TEST(15, "What the fur does", "rabbit.fur test"),
     COLOUR_GROUP(15, "Colour group", "rabbit.colour group"),
-    JUDGES_LOOK_FOR(16, "Judges look for", "rabbit.judges look for");
+    JUDGES_LOOK_FOR(16, "What judges look for", "rabbit.judges look for");
 
     private final int stop;
     private final String label;
@@ -44,5 +46,10 @@ public enum Point {
     /** The blank that it fills; not every point has one that authors may write. */
     public String blank() {
         return blank;
+    }
+
+    /** As it stands in a sentence: {@code eye colour}. */
+    String ask() {
+        return label.toLowerCase(Locale.ROOT);
     }
 }
