@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashSet;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -99,7 +100,7 @@ final class Outputs implements AutoCloseable {
             // An empty line would name the folder itself; whatever else is no file of ours stays too.
             if (!names.contains(name) && old.startsWith(folder.normalize()) && Files.isRegularFile(old)) {
                 Files.deleteIfExists(old);
-                deleteIfEmpty(old.getParent());
+                deleteIfEmpty(Objects.requireNonNullElse(old.getParent(), folder.normalize()));
             }
         }
     }

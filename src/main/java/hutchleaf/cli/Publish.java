@@ -30,8 +30,6 @@ final class Publish {
     /** What was asked for; without a folder the embedded content or templates are used. */
     record Request(Path out, Paper paper, Optional<Path> content, Optional<Path> templates, Set<String> leaveOut) {}
 
-    private static final String LANGUAGE = "en";
-
     /** Divisions printed side by side. More would not fit the memory of a small computer. */
     private static final int SIDE_BY_SIDE = 2;
 
@@ -90,7 +88,7 @@ final class Publish {
     /** Prints every level, the longest first, and gives them back youngest first. */
     private List<LevelRun> print(Library library, ContentTree tree) {
         Publications publications = new Publications(
-                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), LANGUAGE);
+                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), Publications.LANGUAGE);
         ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
         try {
             List<Future<LevelRun>> started = new ArrayList<>();

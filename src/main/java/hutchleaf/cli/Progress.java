@@ -1,0 +1,22 @@
+package hutchleaf.cli;
+
+import java.io.PrintWriter;
+
+/** Tells how far a long run is, on a terminal only. */
+final class Progress {
+    private final int all;
+    private final PrintWriter err;
+
+    Progress(int all, PrintWriter err) {
+        this.all = all;
+        this.err = err;
+    }
+
+    /** So many are printed. */
+    void done(int printed) {
+        if (System.console() != null) {
+            err.print("\r" + printed + " of " + all + " packets" + (printed == all ? "\n" : ""));
+            err.flush();
+        }
+    }
+}
