@@ -54,7 +54,8 @@ public record Roster(Club club, List<Member> members, List<Bad> bad) {
 
     private static Stream<Written> names(Member member) {
         return Stream.concat(
-                Stream.of(new Written(member.name(), member.at())), member.rabbits().stream().flatMap(Roster::names));
+                Stream.of(new Written(member.name(), member.at())),
+                member.rabbits().stream().flatMap(Roster::names));
     }
 
     private static Stream<Written> names(Rabbit rabbit) {
