@@ -59,6 +59,20 @@ final class HouseTest {
                             "problem", "sheet", "model", "content", "club", "rabbit", "study", "edition", "contest",
                             "page", "press", "proof")));
 
+    /** Each library with the one package that may know it. */
+    private static final Map<String, String> OWNERS = Map.ofEntries(
+            Map.entry("org.commonmark..", "content"),
+            Map.entry("freemarker..", "page"),
+            Map.entry("com.openhtmltopdf..", "press"),
+            Map.entry("org.apache.pdfbox..", "press"),
+            Map.entry("org.apache.xmpbox..", "press"),
+            Map.entry("org.apache.fontbox..", "press"),
+            Map.entry("com.github.weisj..", "press"),
+            Map.entry("picocli..", "cli"),
+            Map.entry("com.fasterxml.jackson..", "cli"),
+            Map.entry("org.apache.commons.csv..", "club"),
+            Map.entry("org.apache.commons.text..", "problem"));
+
     private static final Set<String> TOP =
             Set.of("README.md", "DEVELOPERS.md", "pom.xml", "src", "content", "templates", "out", "tests");
 

@@ -33,7 +33,8 @@ record BreedNames(List<Breed> breeds) {
         List<String> names = breeds.stream().map(Breed::name).toList();
         return NearMiss.of(written, names)
                 .map(near -> "did you mean '" + near + "'?")
-                .or(() -> oneOf(names.stream().filter(name -> shareWords(name, written)).toList()))
+                .or(() -> oneOf(
+                        names.stream().filter(name -> shareWords(name, written)).toList()))
                 .orElse("write a breed of breeds/breeds.md, for example Dutch, or mixed breed");
     }
 

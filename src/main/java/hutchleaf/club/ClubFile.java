@@ -53,12 +53,11 @@ record ClubFile(Club club, DateForm dates) {
         Optional<Club.Show> show = show(keys, library, own);
         Club.Practice practice = practice(keys, show.map(Club.Show::date), own);
         keys.printer();
-        Club.Print print = new Club.Print(
-                keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling());
+        Club.Print print =
+                new Club.Print(keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())
-                .map(read -> new ClubFile(
-                        new Club(name, read, practice, print, file.lead(), at), keys.dates()));
+                .map(read -> new ClubFile(new Club(name, read, practice, print, file.lead(), at), keys.dates()));
     }
 
     private static Optional<Club.Show> show(Keys keys, Library library, Problems problems) {
@@ -78,8 +77,8 @@ record ClubFile(Club club, DateForm dates) {
                         "look at the year")));
         Set<String> leaveOut = keys.leaveOut(library.tables().drawings().keySet());
         String name = keys.text("show-name").orElse("the show");
-        return date.flatMap(day -> counted.flatMap(
-                other -> rule.map(row -> new Club.Show(name, day, row.ruleSet(), other, leaveOut))));
+        return date.flatMap(day ->
+                counted.flatMap(other -> rule.map(row -> new Club.Show(name, day, row.ruleSet(), other, leaveOut))));
     }
 
     private static Optional<DivisionRule> ruleSet(FrontMatter front, Library library, Problems problems) {
@@ -91,8 +90,8 @@ record ClubFile(Club club, DateForm dates) {
             List<String> known =
                     rules.stream().map(DivisionRule::ruleSet).distinct().toList();
             front.field("rule-set")
-                    .ifPresent(field -> problems.add(
-                            field.at(), "unknown rule set '" + name + "'", NearMiss.mend(name, known)));
+                    .ifPresent(field ->
+                            problems.add(field.at(), "unknown rule set '" + name + "'", NearMiss.mend(name, known)));
         }
         return rule;
     }

@@ -43,9 +43,8 @@ public final class ClubReader {
         Optional<ClubFile> club =
                 text(tree, CLUB, clubAt, problems).flatMap(text -> ClubFile.read(clubAt, text, library, problems));
         Optional<String> rows = text(tree, MEMBERS, membersAt, problems);
-        return club.flatMap(
-                known -> rows.flatMap(text -> new MembersFile(known.club(), known.dates(), library, today, problems)
-                        .read(membersAt, text)));
+        return club.flatMap(known -> rows.flatMap(
+                text -> new MembersFile(known.club(), known.dates(), library, today, problems).read(membersAt, text)));
     }
 
     private static Optional<String> text(ContentTree tree, String file, Place at, Problems problems) {

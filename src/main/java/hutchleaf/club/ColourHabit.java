@@ -54,8 +54,8 @@ final class ColourHabit {
     /** Whether the words are those of the breed's own name, and the breed has its colour to itself. */
     static boolean breedsOwn(Optional<Breed> breed, String typed) {
         return breed.filter(named -> OWN_COLOUR.contains(named.name()))
-                .filter(named -> List.of(ColourName.words(named.name()))
-                        .containsAll(Arrays.asList(ColourName.words(typed))))
+                .filter(named ->
+                        List.of(ColourName.words(named.name())).containsAll(Arrays.asList(ColourName.words(typed))))
                 .isPresent();
     }
 

@@ -68,7 +68,8 @@ record ColourName(String written, Colour colour, Kind kind, Set<String> breeds) 
     }
 
     boolean isFor(Optional<Breed> breed) {
-        return breeds.isEmpty() || breed.filter(named -> breeds.contains(named.name())).isPresent();
+        return breeds.isEmpty()
+                || breed.filter(named -> breeds.contains(named.name())).isPresent();
     }
 
     /**

@@ -23,8 +23,7 @@ final class ColourNames {
     private static final String WHITE = "white";
 
     /** Short forms that the trade writes (common practice, no source). */
-    private static final Map<String, String> SHORT =
-            Map.of("rew", "ruby-eyed white", "bew", "blue-eyed white");
+    private static final Map<String, String> SHORT = Map.of("rew", "ruby-eyed white", "bew", "blue-eyed white");
 
     private final List<ColourName> names;
 
@@ -75,8 +74,7 @@ final class ColourNames {
                 .or(() -> plain(solid, Kind.OWN))
                 .or(() -> plain(solid, Kind.SECOND))
                 .filter(name -> !broken || canBeBroken(name.colour()))
-                .map(name -> new Coat(
-                        (broken ? BROKEN + " " : "") + name.said(), Optional.of(name.colour()), broken));
+                .map(name -> new Coat((broken ? BROKEN + " " : "") + name.said(), Optional.of(name.colour()), broken));
     }
 
     private Optional<Coat> underACoat(Optional<Breed> breed, String solid) {

@@ -25,7 +25,8 @@ enum Column {
             "rabbit date of birth",
             "date of birth of rabbit"),
     EAR_NUMBER("ear", "ear no", "ear nr", "ear tattoo", "ear tag", "tattoo", "tattoo number", "tattoo no"),
-    WEIGHT_LB("weight lbs", "weight in lb", "weight in lbs", "weight in pounds", "weight pounds", "lb", "lbs", "pounds"),
+    WEIGHT_LB(
+            "weight lbs", "weight in lb", "weight in lbs", "weight in pounds", "weight pounds", "lb", "lbs", "pounds"),
     WEIGHT_KG("weight kgs", "weight in kg", "weight in kilograms", "weight kilograms", "kg", "kilograms"),
     /** Each cell names its unit. */
     WEIGHT("rabbit weight");

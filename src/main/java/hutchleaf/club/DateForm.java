@@ -50,7 +50,8 @@ enum DateForm {
                 .filter(known -> known.word.equals(word.toLowerCase(Locale.ROOT)))
                 .findFirst();
         if (form.isEmpty()) {
-            List<String> words = Arrays.stream(values()).map(known -> known.word).toList();
+            List<String> words =
+                    Arrays.stream(values()).map(known -> known.word).toList();
             problems.add(at, "'date-form' is '" + word + "'", NearMiss.mend(word, words));
         }
         return form;

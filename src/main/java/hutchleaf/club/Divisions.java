@@ -58,8 +58,9 @@ record Divisions(List<DivisionRule> rules, LocalDate countedOn, LocalDate show) 
                 }
             }
         }
-        List<By> known =
-                ORDER.stream().filter(by -> kinds().contains(by) && value(by, member).isPresent()).toList();
+        List<By> known = ORDER.stream()
+                .filter(by -> kinds().contains(by) && value(by, member).isPresent())
+                .toList();
         String lacking = ORDER.stream()
                 .filter(by -> kinds().contains(by) && !known.contains(by))
                 .map(by -> "'" + column(by).word() + "'")
@@ -126,7 +127,10 @@ record Divisions(List<DivisionRule> rules, LocalDate countedOn, LocalDate show) 
 
     private String bands() {
         return rules.stream()
-                .map(rule -> Stream.of(rule.division(), rule.by() == By.AGE ? "age" : column(rule.by()).word(), band(rule))
+                .map(rule -> Stream.of(
+                                rule.division(),
+                                rule.by() == By.AGE ? "age" : column(rule.by()).word(),
+                                band(rule))
                         .collect(Collectors.joining(" ")))
                 .collect(Collectors.joining(", "));
     }

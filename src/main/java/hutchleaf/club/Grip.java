@@ -19,14 +19,17 @@ final class Grip {
     /** A clause ends where another begins; a list of nouns goes on with the clause before it. */
     private static final Pattern CLAUSES = Pattern.compile("[,.;:!?()]+|\\b(?:and|but|then|while)\\b|\\s[-–—]\\s");
 
-    private static final Pattern HURTS = find("\\b(?:scruff\\w*|nape|(?:neck|loose) ?(?:skin|fur)|(?:skin|fur)\\b(?: \\w+){0,3}"
-            + " neck|skin|ears?|necks?)\\b");
+    private static final Pattern HURTS =
+            find("\\b(?:scruff\\w*|nape|(?:neck|loose) ?(?:skin|fur)|(?:skin|fur)\\b(?: \\w+){0,3}"
+                    + " neck|skin|ears?|necks?)\\b");
 
     /** The same words where they only tell a place. */
-    private static final Pattern PLACE = find("\\b(?:behind|between|beside|below|beneath|in front of|clear of|away from|free of)"
-            + " (?:(?:the|its|both|each|rabbit's|back of|base of|root of) )*(?:neck|ears?)\\b");
+    private static final Pattern PLACE =
+            find("\\b(?:behind|between|beside|below|beneath|in front of|clear of|away from|free of)"
+                    + " (?:(?:the|its|both|each|rabbit's|back of|base of|root of) )*(?:neck|ears?)\\b");
 
-    private static final Pattern WARNING = find("\\b(?:never|not|no|don['’]t|nobody|without|nor|neither|instead of)\\b");
+    private static final Pattern WARNING =
+            find("\\b(?:never|not|no|don['’]t|nobody|without|nor|neither|instead of)\\b");
 
     /** A warning against these is none: "do not let go of the ears". */
     private static final Pattern LETTING_GO = find("\\b(?:let go|release|loosen|slip)\\w*\\b");
@@ -48,8 +51,7 @@ final class Grip {
             return Optional.empty();
         }
         if (line.length() > LONGEST) {
-            problems.add(
-                    field.at(), "'grip' has " + line.length() + " letters", "keep it to one line of " + LONGEST);
+            problems.add(field.at(), "'grip' has " + line.length() + " letters", "keep it to one line of " + LONGEST);
             return Optional.empty();
         }
         return Optional.of(line);
@@ -60,7 +62,8 @@ final class Grip {
         for (String clause : CLAUSES.split(line)) {
             boolean goesOn = warned && LIST_ONLY.matcher(clause).matches();
             warned = goesOn
-                    || (WARNING.matcher(clause).find() && !LETTING_GO.matcher(clause).find());
+                    || (WARNING.matcher(clause).find()
+                            && !LETTING_GO.matcher(clause).find());
             Matcher hurts = HURTS.matcher(PLACE.matcher(clause).replaceAll("there"));
             if (!warned && hurts.find()) {
                 return Optional.of(hurts.group());

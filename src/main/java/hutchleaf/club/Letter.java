@@ -27,11 +27,13 @@ final class Letter {
      */
     static String withoutHeadings(Place at, String text, Problems problems) {
         String[] lines = text.split("\n", -1);
-        int start = 1 + Arrays.asList(lines).subList(Math.min(1, lines.length), lines.length).indexOf(FENCE);
+        int start = 1
+                + Arrays.asList(lines)
+                        .subList(Math.min(1, lines.length), lines.length)
+                        .indexOf(FENCE);
         for (int index = Math.max(start, 1); index < lines.length; index++) {
-            boolean underlined = index > start + 1
-                    && UNDERLINE.matcher(lines[index]).matches()
-                    && !lines[index - 1].isBlank();
+            boolean underlined =
+                    index > start + 1 && UNDERLINE.matcher(lines[index]).matches() && !lines[index - 1].isBlank();
             if (start > 0 && (underlined || HEADING.matcher(lines[index]).matches())) {
                 problems.add(
                         at.atLine(index + 1),
@@ -50,14 +52,15 @@ final class Letter {
         }
         List<String> topics =
                 library.topics().stream().map(topic -> topic.head().path()).toList();
-        block.words().forEach(words -> words.all().forEach(run -> {
-            if (run instanceof Inline.Link link) {
-                check("topic", link.topic(), topics, block.at(), problems);
-            } else if (run instanceof Inline.Blank blank && blank.name().startsWith(FACT)) {
-                String id = blank.name().substring(FACT.length());
-                check("fact", id, library.tables().facts().keySet(), block.at(), problems);
-            }
-        }));
+        block.words()
+                .forEach(words -> words.all().forEach(run -> {
+                    if (run instanceof Inline.Link link) {
+                        check("topic", link.topic(), topics, block.at(), problems);
+                    } else if (run instanceof Inline.Blank blank && blank.name().startsWith(FACT)) {
+                        String id = blank.name().substring(FACT.length());
+                        check("fact", id, library.tables().facts().keySet(), block.at(), problems);
+                    }
+                }));
     }
 
     private static void check(String kind, String name, Collection<String> known, Place at, Problems problems) {

@@ -27,7 +27,8 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
         char delimiter = delimiter(text);
         List<CsvRecords.Line> lines = CsvRecords.read(text, delimiter).stream()
                 .filter(line -> line.fault().isPresent()
-                        || line.cells().stream().anyMatch(cell -> !Cells.tidy(cell).isEmpty()))
+                        || line.cells().stream()
+                                .anyMatch(cell -> !Cells.tidy(cell).isEmpty()))
                 .toList();
         if (lines.isEmpty()) {
             problems.add(at, "the file has no rows", "write the names of the columns in the first line");
@@ -79,7 +80,8 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
     }
 
     private Roster roster(List<Row> rows, List<Roster.Bad> faulty) {
-        Set<String> left = faulty.stream().map(bad -> Row.key(bad.name())).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> left =
+                faulty.stream().map(bad -> Row.key(bad.name())).collect(Collectors.toCollection(TreeSet::new));
         List<Roster.Bad> bad = new ArrayList<>(faulty);
         for (Row row : rows) {
             if (row.bad()) {
@@ -105,7 +107,9 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
         return new Member(
                 first.name(),
                 first.person().counted().born(),
-                rows.stream().flatMap(row -> row.person().counted().years().stream()).findFirst(),
+                rows.stream()
+                        .flatMap(row -> row.person().counted().years().stream())
+                        .findFirst(),
                 division,
                 rows.stream().flatMap(row -> row.person().study().stream()).findFirst().orElse(division.level()),
                 rows.stream().flatMap(row -> row.person().firstYear().stream()).findFirst().orElse(false),

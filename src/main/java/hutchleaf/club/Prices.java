@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 /** Reads what a sheet costs: {@code $0.03}, {@code EUR 0.03}, {@code 0,03 €} or the amount alone. */
 final class Prices {
     private static final String CURRENCY = "\\p{Sc}|[A-Z]{3}|[A-Z]{1,2}\\p{Sc}";
-    private static final Pattern FORM = Pattern.compile("(?<before>" + CURRENCY
-            + ")?\\s*(?<amount>\\d{1,3}(?:[.,]\\d{1,4})?)\\s*(?<after>" + CURRENCY + ")?");
+    private static final Pattern FORM = Pattern.compile(
+            "(?<before>" + CURRENCY + ")?\\s*(?<amount>\\d{1,3}(?:[.,]\\d{1,4})?)\\s*(?<after>" + CURRENCY + ")?");
 
     private Prices() {}
 
@@ -28,7 +28,7 @@ final class Prices {
         String currency = Optional.ofNullable(form.group("before"))
                 .or(() -> Optional.ofNullable(form.group("after")))
                 .orElse("");
-        return Optional.of(new Price(
-                currency, new BigDecimal(form.group("amount").replace(',', '.'))));
+        return Optional.of(
+                new Price(currency, new BigDecimal(form.group("amount").replace(',', '.'))));
     }
 }

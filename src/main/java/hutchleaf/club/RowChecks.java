@@ -22,7 +22,8 @@ final class RowChecks {
                 .map(Cells::tidy)
                 .filter(cell -> FORMULA.matcher(cell).matches())
                 .forEach(cell -> cells.warn(
-                        "the cell '" + cell + "' looks like a formula", "write the plain value; it is printed as it is"));
+                        "the cell '" + cell + "' looks like a formula",
+                        "write the plain value; it is printed as it is"));
     }
 
     static void memberAge(int years, Cells cells) {
@@ -32,12 +33,13 @@ final class RowChecks {
     }
 
     static void study(Row.Person person, Cells cells) {
-        person.study().ifPresent(study -> person.division()
-                .filter(division -> study.compareTo(division.level()) > 0)
-                .ifPresent(division -> cells.warn(
-                        "'study_level' is " + study.word() + ", above the division, which is "
-                                + division.level().word(),
-                        "leave the cell empty, or name a lower level")));
+        person.study()
+                .ifPresent(study -> person.division()
+                        .filter(division -> study.compareTo(division.level()) > 0)
+                        .ifPresent(division -> cells.warn(
+                                "'study_level' is " + study.word() + ", above the division, which is "
+                                        + division.level().word(),
+                                "leave the cell empty, or name a lower level")));
     }
 
     /** An error when the rabbit is born after the show. */

@@ -28,8 +28,7 @@ final class RowReader {
     private final boolean decimalComma;
 
     /** @param decimalComma whether a number may have one */
-    RowReader(
-            Club club, DateForm dates, Divisions divisions, Library library, LocalDate today, boolean decimalComma) {
+    RowReader(Club club, DateForm dates, Divisions divisions, Library library, LocalDate today, boolean decimalComma) {
         this.club = club;
         this.dates = dates;
         this.divisions = divisions;
@@ -57,7 +56,8 @@ final class RowReader {
                 row.yesOrNo(Column.FIRST_YEAR_WITH_RABBITS),
                 level(row),
                 own.hasErrors() ? Optional.empty() : divisions.of(counted, row.at(), own));
-        born.ifPresent(day -> RowChecks.memberAge(Divisions.years(day, club.show().date()), row));
+        born.ifPresent(
+                day -> RowChecks.memberAge(Divisions.years(day, club.show().date()), row));
         RowChecks.study(person, row);
         cells.problems().addAll(own);
         return person;
