@@ -97,11 +97,12 @@ final class BreedPoints {
         }
         String who = found.get().word() + " " + rabbit.sex().word();
         if (found.get() != ShowClass.SENIOR) {
-            return new Check("weight limits of a " + who, "our breed table has the limits of seniors only");
+            return new Check(
+                    "weight limits of " + Spoken.article(who), "our breed table has the limits of seniors only");
         }
         Optional<Limits> limits = rabbit.breed().flatMap(breed -> Limits.senior(breed, rabbit.sex()));
         if (limits.isEmpty()) {
-            return new Check("weight limits of a " + who, NOT_SURE);
+            return new Check("weight limits of " + Spoken.article(who), NOT_SURE);
         }
         String printed = limits.get().printed();
         return rabbit.weight()

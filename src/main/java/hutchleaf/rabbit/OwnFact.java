@@ -147,8 +147,7 @@ enum OwnFact {
                         + findings.words(Point.AGE).orElse("") + " old";
             case BODY_TYPE ->
                 words + ": " + breed.flatMap(BreedPoints::shape).orElseThrow().seen(level);
-            case POSE ->
-                words + ". " + breed.flatMap(BreedPoints::pose).orElseThrow().told(level);
+            case POSE -> breed.flatMap(BreedPoints::pose).orElseThrow().told(level);
             case NAILS -> words + ", and they match";
             case SEX -> "a " + words + ": a " + (own.sex() == Sex.BUCK ? "boy" : "girl");
             case BREED -> breed.isPresent() ? Spoken.breed(own) : words;
