@@ -25,19 +25,22 @@ final class Contestants {
     static Contestants of(Path folder, List<Member> members) {
         Contestants contestants = new Contestants();
         contestants.read(folder.resolve(FILE));
-        inOrderOfShowing(members).forEach(member -> contestants.numbers.computeIfAbsent(
-                member.name(), name -> contestants.numbers.values().stream()
-                                .mapToInt(Integer::intValue)
-                                .max()
-                                .orElse(0)
-                        + 1));
+        inOrderOfShowing(members)
+                .forEach(member -> contestants.numbers.computeIfAbsent(
+                        member.name(),
+                        name -> contestants.numbers.values().stream()
+                                        .mapToInt(Integer::intValue)
+                                        .max()
+                                        .orElse(0)
+                                + 1));
         return contestants;
     }
 
     /** The youngest division first, each in the order of the roster. */
     static List<Member> inOrderOfShowing(List<Member> members) {
         return members.stream()
-                .sorted(Comparator.comparing((Member member) -> member.division().level())
+                .sorted(Comparator.comparing(
+                                (Member member) -> member.division().level())
                         .thenComparing(member -> member.division().name()))
                 .toList();
     }
@@ -50,7 +53,8 @@ final class Contestants {
             for (String line : Files.readAllLines(file)) {
                 int comma = line.indexOf(',');
                 if (comma > 0 && line.substring(0, comma).matches("\\d{1,6}")) {
-                    String name = line.substring(comma + 1).replaceAll("^\"|\"$", "").replace("\"\"", "\"");
+                    String name =
+                            line.substring(comma + 1).replaceAll("^\"|\"$", "").replace("\"\"", "\"");
                     numbers.put(name, Integer.parseInt(line.substring(0, comma)));
                 }
             }

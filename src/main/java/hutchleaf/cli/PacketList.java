@@ -59,8 +59,8 @@ final class PacketList {
     /** For a late member, or a rabbit that was borrowed or changed: the two levels that most members study. */
     List<Packet> byHand(List<Member> members) {
         List<Level> common = Arrays.stream(Level.values())
-                .sorted(Comparator.comparingLong(
-                        (Level level) -> -members.stream().filter(each -> each.study() == level).count()))
+                .sorted(Comparator.comparingLong((Level level) ->
+                        -members.stream().filter(each -> each.study() == level).count()))
                 .limit(2)
                 .sorted()
                 .toList();
@@ -89,20 +89,22 @@ final class PacketList {
             int before = numbered.size() * CARDS_A_RABBIT;
             numbered.add(new OwnRabbit(
                     rabbit.findings(),
-                    rabbit.cards().stream().map(card -> renumbered(card, before)).toList()));
+                    rabbit.cards().stream()
+                            .map(card -> renumbered(card, before))
+                            .toList()));
         }
         return numbered;
     }
 
     private static Card renumbered(Card card, int before) {
         CardCode code = new CardCode(card.code().group(), card.code().number() + before);
-        return new Card(
-                code, card.need(), card.levels(), card.at(), card.question(), card.picture(), card.answer());
+        return new Card(code, card.need(), card.levels(), card.at(), card.question(), card.picture(), card.answer());
     }
 
     private Optional<Packet> packet(
             Edition edition, Optional<Member> member, Optional<Integer> number, List<OwnRabbit> rabbits) {
-        List<Card> own = rabbits.stream().flatMap(rabbit -> rabbit.cards().stream()).toList();
+        List<Card> own =
+                rabbits.stream().flatMap(rabbit -> rabbit.cards().stream()).toList();
         Request request = new Request(
                 club.practice().start().orElse(today),
                 club.show().date(),

@@ -101,8 +101,8 @@ final class PacketPress {
         Optional<Printed> common = shared.get(new PartKey(studied, "sheets"), () -> common(packet.edition()));
         return shared.get(
                 List.of(studied, division),
-                () -> common.flatMap(pages -> score.map(sheet -> Merge.of(
-                        studied.title() + " practice sheets", Publications.LANGUAGE, List.of(pages, sheet)))));
+                () -> common.flatMap(pages -> score.map(sheet ->
+                        Merge.of(studied.title() + " practice sheets", Publications.LANGUAGE, List.of(pages, sheet)))));
     }
 
     private Optional<Printed> score(Packet packet, Level division) {

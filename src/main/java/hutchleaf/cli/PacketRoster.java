@@ -33,10 +33,12 @@ record PacketRoster(Club club, List<Member> members, List<Member> asked, LocalDa
             PacketOptions options, LocalDate now, Library library, Press press, Problems problems) {
         Path folder = options.folder().orElseGet(Embedded::demoClub);
         String shown = options.folder()
-                .map(named -> Objects.requireNonNullElse(named.toAbsolutePath().normalize().getFileName(), named)
+                .map(named -> Objects.requireNonNullElse(
+                                named.toAbsolutePath().normalize().getFileName(), named)
                         .toString())
                 .orElse("demo-club");
-        Optional<Roster> roster = ClubReader.read(folder, shown, library, options.today().orElse(now), problems);
+        Optional<Roster> roster =
+                ClubReader.read(folder, shown, library, options.today().orElse(now), problems);
         return roster.map(found -> {
             LocalDate today = options.today()
                     .or(() -> options.folder().isPresent()

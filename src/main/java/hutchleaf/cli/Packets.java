@@ -45,7 +45,7 @@ final class Packets {
         roster.ifPresent(found -> found.rows().sorted().forEach(err::println));
         if (roster.isEmpty()
                 || problems.hasErrors()
-                || roster.get().rows().hasErrors() && !options.skipBad()
+                || (roster.get().rows().hasErrors() && !options.skipBad())
                 || roster.get().asked().isEmpty()) {
             return refused();
         }
@@ -53,8 +53,7 @@ final class Packets {
     }
 
     private int print(PacketRoster roster, Library whole, ContentTree tree) {
-        Library library =
-                LeaveOut.figures(whole, roster.club().show().leaveOut());
+        Library library = LeaveOut.figures(whole, roster.club().show().leaveOut());
         Map<Level, Edition> editions = new EnumMap<>(Level.class);
         for (Level level : Level.values()) {
             editions.put(level, Edition.of(library, level, problems));
@@ -104,7 +103,8 @@ final class Packets {
         }
         if (options.only().isEmpty()) {
             for (Packet packet : list.byHand(roster.members())) {
-                jobs.add(job(packet, "packets/any-rabbit-" + packet.edition().level().word() + "/"));
+                jobs.add(job(
+                        packet, "packets/any-rabbit-" + packet.edition().level().word() + "/"));
             }
         }
         return jobs;
@@ -130,8 +130,8 @@ final class Packets {
                 packet.whom()));
         table.print(out);
         if (changed.files() > 0) {
-            out.println("Printed before and changed since: " + changed.files() + " files. " + PagesChanged.LIST
-                    + " in " + options.out() + " tells what to print again.");
+            out.println("Printed before and changed since: " + changed.files() + " files. " + PagesChanged.LIST + " in "
+                    + options.out() + " tells what to print again.");
         }
         if (roster.rows().hasErrors()) {
             err.println("The rows named above were left out; all others are printed.");

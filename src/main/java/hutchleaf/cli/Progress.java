@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import java.io.PrintWriter;
+import picocli.CommandLine;
 
 /** Tells how far a long run is, on a terminal only. */
 final class Progress {
@@ -14,7 +15,7 @@ final class Progress {
 
     /** So many are printed. */
     void done(int printed) {
-        if (System.console() != null) {
+        if (CommandLine.Help.Ansi.AUTO.enabled()) {
             err.print("\r" + printed + " of " + all + " packets" + (printed == all ? "\n" : ""));
             err.flush();
         }

@@ -88,7 +88,9 @@ final class Publish {
     /** Prints every level, the longest first, and gives them back youngest first. */
     private List<LevelRun> print(Library library, ContentTree tree) {
         Publications publications = new Publications(
-                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), Publications.LANGUAGE);
+                request.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                request.paper(),
+                Publications.LANGUAGE);
         ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
         try {
             List<Future<LevelRun>> started = new ArrayList<>();

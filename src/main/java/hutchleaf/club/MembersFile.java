@@ -111,8 +111,14 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
                         .flatMap(row -> row.person().counted().years().stream())
                         .findFirst(),
                 division,
-                rows.stream().flatMap(row -> row.person().study().stream()).findFirst().orElse(division.level()),
-                rows.stream().flatMap(row -> row.person().firstYear().stream()).findFirst().orElse(false),
+                rows.stream()
+                        .flatMap(row -> row.person().study().stream())
+                        .findFirst()
+                        .orElse(division.level()),
+                rows.stream()
+                        .flatMap(row -> row.person().firstYear().stream())
+                        .findFirst()
+                        .orElse(false),
                 divisions().lastYear(first.person().counted()),
                 rabbits,
                 first.at());

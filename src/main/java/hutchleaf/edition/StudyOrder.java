@@ -34,9 +34,7 @@ public final class StudyOrder {
                         topic -> topic.head().code(), topic -> topic.head().subject(), (one, other) -> one));
         ToIntFunction<Card> rank = card -> rank(card, own, subjects);
         LinkedHashSet<Card> cards = new LinkedHashSet<>(own);
-        edition.deck().stream()
-                .filter(card -> card.need() == Card.Need.CORE)
-                .forEach(cards::add);
+        edition.deck().stream().filter(card -> card.need() == Card.Need.CORE).forEach(cards::add);
         List<Card> ordered = new ArrayList<>(cards);
         ordered.sort(Comparator.comparingInt(rank).thenComparing(Card::code));
         return ordered;

@@ -10,8 +10,8 @@ import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
-import java.util.List;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
