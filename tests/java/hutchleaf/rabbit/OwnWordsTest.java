@@ -57,19 +57,54 @@ final class OwnWordsTest {
                         tuple(3, "It is 1 year 1 month old."),
                         tuple(3, "Its show class is senior buck, by its age: its breed has six classes."),
                         tuple(3, "It weighs 15.2 lb."),
-                        tuple(3, "It weighs 15.2 lb, within the limits for a senior buck: 13 lb and over."),
+                        tuple(3, "Its weight is within the limits for a senior buck: 13 lb and over."),
                         tuple(4, "The ear carriage is erect, as the breed should be."),
                         tuple(4, "The number in its left ear is AV12."),
                         tuple(6, "Its eyes are …"),
                         tuple(9, "Its nails are …"),
                         tuple(12, "It is a buck. Both testicles are down."),
                         tuple(15, "The fur type is rollback."),
-                        tuple(15, "I stroke it toward the head, and it drifts back slowly and softly."),
+                        tuple(15, "I stroke it towards the head, and it drifts back slowly and softly."),
                         tuple(15, "Its variety belongs to the group called wide band."),
                         tuple(
                                 16,
                                 "In a Flemish Giant, judges look for a long, strong body with a mandolin outline, in one of"
                                         + " seven colours."));
+    }
+
+    @Test
+    void woolIsPartedAndNeverStrokedUp() {
+        Findings findings = RabbitEngine.of(
+                Samples.rabbit("Jersey Wooly", "black", Sex.DOE, Samples.SHOW.minusMonths(9)),
+                Samples.SHOW,
+                Level.SENIOR);
+
+        assertThat(findings.lines())
+                .extracting(Line::say)
+                .contains("I part it gently and do not rub it: it does not lie flat, and it is long and soft.")
+                .noneSatisfy(say -> assertThat(say).contains("stroke"));
+        assertThat(OwnCards.of(findings, Level.SENIOR, Samples.LIBRARY))
+                .extracting(OwnWordsTest::question)
+                .contains("You part Pebble’s wool gently. What should it be like?")
+                .noneSatisfy(question -> assertThat(question).contains("stroke"));
+    }
+
+    @Test
+    void aMixedBreedIsAskedForNothingThatOnlyABreedHas() {
+        Findings findings =
+                RabbitEngine.of(Samples.mixed(Sex.DOE, Samples.SHOW.minusMonths(9)), Samples.SHOW, Level.SENIOR);
+
+        assertThat(findings.lines())
+                .extracting(Line::say)
+                .contains("It is of mixed breed.", "It is of mixed breed, so it has no breed class.")
+                .hasSize(16);
+        assertThat(OwnCards.of(findings, Level.SENIOR, Samples.LIBRARY))
+                .hasSize(10)
+                .extracting(OwnWordsTest::question, OwnWordsTest::answer)
+                .contains(tuple(
+                        "Which show class may take Pebble, a mixed breed?",
+                        "Often showmanship, where the member is judged: check the rule book."));
+        assertThat(OwnQuestions.of(findings, Level.SENIOR)).hasSize(6);
     }
 
     @Test
@@ -105,7 +140,7 @@ final class OwnWordsTest {
                                 "Its front feet are under its eyes and its hind toes in line with"
                                         + " the front of the hip. Its head is low, and I do not press it."),
                         tuple("20.5", "Which body type belongs to a Dutch?", "Compact: it is short, round and wide."),
-                        tuple("20.6", "Which fur type belongs to a Dutch?", "Flyback."),
+                        tuple("20.6", "Which fur type should Domino have?", "Flyback."),
                         tuple("20.8", "What is the number in Domino’s ear?", "0042."),
                         tuple(
                                 "20.9",
@@ -153,10 +188,23 @@ final class OwnWordsTest {
         assertThat(OwnCards.of(RabbitEngine.unknown(Samples.SHOW, Level.PRIMARY), Level.PRIMARY, Samples.LIBRARY))
                 .extracting(OwnWordsTest::question, OwnWordsTest::answer)
                 .contains(
-                        tuple("How old is your rabbit on show day?", "Find out, then write it here: {rabbit.age}"),
+                        tuple(
+                                "How old is your rabbit on show day?",
+                                "Ask a grown-up, then write it here: {rabbit.age}"),
                         tuple(
                                 "What colour should your rabbit’s eyes be?",
-                                "Check your breed standard, then write it here: {rabbit.eye colour}"));
+                                "Ask a grown-up, then write it here: {rabbit.eye colour}"));
+    }
+
+    @Test
+    void aCardSendsOlderMembersToTheBreedStandard() {
+        assertThat(OwnCards.of(RabbitEngine.unknown(Samples.SHOW, Level.SENIOR), Level.SENIOR, Samples.LIBRARY))
+                .extracting(OwnWordsTest::question, OwnWordsTest::answer)
+                .contains(
+                        tuple("How old is your rabbit on show day?", "Find out, then write it here: {rabbit.age}"),
+                        tuple(
+                                "What may a senior of your rabbit’s breed weigh?",
+                                "Check your breed standard, then write it here: {rabbit.senior weight}"));
     }
 
     @Test

@@ -120,7 +120,9 @@ final class ScriptsTest {
         Rabbit mixed = Samples.mixed(Sex.BUCK, Samples.SHOW.minusMonths(5));
         Findings findings = RabbitEngine.of(mixed, Samples.SHOW, Level.SENIOR);
 
-        assertThat(findings.answer(Point.SHOW_CLASS)).isEqualTo(new Answer.Check("show class", BreedPoints.MIXED));
+        assertThat(findings.answer(Point.SHOW_CLASS))
+                .isEqualTo(
+                        new Answer.Check("whether your show takes a mixed breed", "a mixed breed has no breed class"));
         assertThat(said(SEX_STOP, Level.SENIOR, mixed))
                 .endsWith("(Or: none is down yet, and it is under 6 months old.)");
     }

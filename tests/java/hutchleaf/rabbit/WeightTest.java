@@ -62,7 +62,7 @@ final class WeightTest {
         assertThat(heavy.words(Point.WEIGHT_CLASS))
                 .contains("over its limits (3.5 to 5.5 lb): ask your leader before entry");
         assertThat(say(heavy))
-                .isEqualTo("It weighs 6 lb, over the limits for a senior buck: 3.5 to 5.5 lb. I have told my leader.");
+                .isEqualTo("Its weight is over the limits for a senior buck: 3.5 to 5.5 lb. I have told my leader.");
         assertThat(light.words(Point.WEIGHT_CLASS))
                 .contains("under its limits (3.5 to 5.5 lb): ask your leader before entry");
     }

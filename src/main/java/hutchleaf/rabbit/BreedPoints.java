@@ -64,7 +64,7 @@ final class BreedPoints {
     }
 
     private Answer fur() {
-        return known(rabbit.breed().flatMap(breed -> fur(breed).map(fur -> fur.on(breed.name()))), Point.FUR);
+        return known(rabbit.breed().flatMap(breed -> fur(breed).map(fur -> fur.on(breed.name(), level))), Point.FUR);
     }
 
     private Answer furTest() {
@@ -81,6 +81,9 @@ final class BreedPoints {
     }
 
     private Answer showClass() {
+        if (rabbit.breed().isEmpty()) {
+            return new Check("whether your show takes a mixed breed", "a mixed breed has no breed class");
+        }
         Optional<ShowClass> found = ShowClass.of(rabbit, show);
         if (found.isEmpty()) {
             return check(Point.SHOW_CLASS);
