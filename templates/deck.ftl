@@ -40,6 +40,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
 <#macro gluesign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M0.8 1.2L7.6 1.2L7.6 8.8L0.8 8.8Z"/><path d="M0.8 4L3.6 1.2M0.8 7L6.6 1.2M2 8.8L7.6 3.2M5 8.8L7.6 6.2"/><path d="M9.4 4.2L12.2 4.2L12.2 8.8L9.4 8.8Z" fill="black"/><path d="M9.8 4L9.8 1.2L11.8 1.2L11.8 4"/></g></svg></#macro>
 <#macro cutsign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M0.4 5L4.8 5M8.6 5L13.2 5"/><circle cx="10.4" cy="2" r="1.5"/><circle cx="10.4" cy="8" r="1.5"/><path d="M9.2 2.9L2.2 7.6M9.2 7.1L2.2 2.4" stroke-width="0.8"/></g></svg></#macro>
 
+<#if part.tells>
 <div class="sheet">
   <div class="make" style="top:18mm"><table style="width:${width - 32}mm;border-collapse:collapse"><tr><td><h1>${look.level} flashcards</h1></td><td style="text-align:right;width:60mm"><div style="margin-left:${60 - 22}mm"><@marks.toes n=look.toes half=11/></div></td></tr></table>
   <p style="font-size:${primary?then(16, 13)}pt;line-height:1.4;margin-top:3mm">${cards} cards on ${sheets?size} sheets. Learn the ${core} with <strong>core</strong> on the answer side first. <#if primary>A grown-up cuts with you.<#else>One side is the question, the other the answer: any printer will do.</#if></p></div>
@@ -52,6 +53,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
   </#list>
   <div class="make" style="top:${height - 40}mm"><p style="font-size:${primary?then(16, 13)}pt;line-height:1.4">Write your initials on the line, so that your cards come home. Right? Put the card back for later. Wrong? Try it again tomorrow. A few cards every day beat many cards in one day.</p></div>
 </div>
+</#if>
 
 <#macro head card answer>
 <div class="code">${card.code}</div><div class="topic"<#if card.code?length gt 5> style="left:21.5mm;width:27mm"</#if>>${card.topic}</div><div class="mark"><@marks.toes n=card.toes half=6.4/></div><div class="rule<#if answer> answer</#if>">&#160;</div>
@@ -70,7 +72,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <div class="sign" style="left:124mm"><@gluesign w=13.6/><p><strong>3</strong> Glue the two halves<br/>inside. Let it dry</p></div>
     <div class="sign" style="left:182mm"><@cutsign w=13.6/><p><strong>4</strong> Cut on the solid lines,<br/>through both layers</p></div>
   </div>
-  <div class="deckname"><strong>${look.level} deck</strong><br/>sheet ${sheet.no} of ${sheets?size}</div>
+  <div class="deckname"><strong>${part.name}</strong><br/>sheet ${part.before + sheet.no} of ${part.before + sheets?size + part.after}</div>
   <div class="word" style="left:${g.left}mm;top:${g.top - 4.6}mm">fronts</div>
   <div class="word" style="left:${g.fold - 8}mm;top:${g.top - 4.6}mm">fold</div>
   <div class="word" style="left:${g.fold + 2}mm;top:${g.top - 4.6}mm">backs</div>

@@ -143,7 +143,8 @@ final class JudgeViewsTest {
         Library changed = new Library(
                 all.topics(),
                 all.routine(),
-                new Library.Contest(contest.scoreSheets(), contest.blueprint(), contest.divisions(), nine),
+                new Library.Contest(
+                        contest.scoreSheets(), contest.blueprint(), contest.divisions(), nine, contest.packet()),
                 all.tables(),
                 all.wording());
 

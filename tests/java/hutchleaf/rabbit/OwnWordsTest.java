@@ -64,7 +64,7 @@ final class OwnWordsTest {
                         tuple(9, "Its nails are …"),
                         tuple(12, "It is a buck. Both testicles are down."),
                         tuple(15, "The fur type is rollback."),
-                        tuple(15, "I stroke it toward the head, and it drifts back slowly and softly."),
+                        tuple(15, "I stroke it towards the head, and it drifts back slowly and softly."),
                         tuple(15, "Its variety belongs to the group called wide band."),
                         tuple(
                                 16,

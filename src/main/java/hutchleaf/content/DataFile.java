@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /** A Markdown file that holds tables or lists of data; prose around them is for whoever edits it. */
 final class DataFile {
-    private static final List<String> KEYS = List.of("title", "sources");
+    static final List<String> KEYS = List.of("title", "sources");
 
     private DataFile() {}
 

@@ -13,7 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The lines between two {@code ---} at the top of a file: flat {@code kebab-case-key: value} or {@code key: a, b}.
+ * The lines between two {@code ---} at the top of a file: flat {@code kebab-case-key: value} or {@code key: a, b}. A line
+ * that starts with {@code #} is a comment.
  *
  * @param at the file
  * @param lines how many lines of the file it takes, both fences included
@@ -31,6 +32,7 @@ public record FrontMatter(Place at, Map<String, Field> fields, int lines) {
     }
 
     private static final String FENCE = "---";
+    private static final String COMMENT = "#";
     private static final Pattern LINE = Pattern.compile("([a-z][a-z0-9]*(?:-[a-z0-9]+)*):(?:\\s+(.*))?");
 
     public FrontMatter {
@@ -49,7 +51,7 @@ public record FrontMatter(Place at, Map<String, Field> fields, int lines) {
             if (line.equals(FENCE)) {
                 return new FrontMatter(file, fields, index + 1);
             }
-            if (!line.isEmpty()) {
+            if (!line.isEmpty() && !line.startsWith(COMMENT)) {
                 readLine(file.atLine(index + 1), line, fields, problems);
             }
         }

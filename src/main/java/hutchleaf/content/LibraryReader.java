@@ -20,6 +20,7 @@ public final class LibraryReader {
     private static final String BLUEPRINT = "contest/questions.md";
     private static final String DIVISIONS = "contest/divisions.md";
     private static final String WENT_WELL = "contest/went-well.md";
+    private static final String PACKET = "contest/packet.md";
     private static final String BREEDS = "breeds/breeds.md";
     private static final String COLOURS = "colours/colours.md";
     private static final String FACTS = "facts.md";
@@ -36,6 +37,7 @@ public final class LibraryReader {
             BLUEPRINT,
             DIVISIONS,
             WENT_WELL,
+            PACKET,
             BREEDS,
             COLOURS,
             FACTS,
@@ -80,7 +82,8 @@ public final class LibraryReader {
                         ContestReader.scoreSheets(file(SCORE_SHEET), problems),
                         ContestReader.blueprint(file(BLUEPRINT), problems),
                         ContestReader.divisions(file(DIVISIONS), problems),
-                        ContestReader.wentWell(file(WENT_WELL), problems)),
+                        ContestReader.wentWell(file(WENT_WELL), problems),
+                        PacketReader.read(file(PACKET), problems)),
                 new Library.Tables(
                         TablesReader.facts(file(FACTS), problems),
                         TablesReader.sources(file(SOURCES), problems),

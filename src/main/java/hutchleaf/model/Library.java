@@ -8,9 +8,13 @@ import java.util.Optional;
 
 /** The whole content tree, read and checked. Topics are sorted by subject and code. */
 public record Library(List<Topic> topics, Routine routine, Contest contest, Tables tables, Wording wording) {
-    /** What the judge's paper and the divisions are made from. */
+    /** What the judge's paper, the divisions and the packets are made from. */
     public record Contest(
-            List<ScoreSheet> scoreSheets, Blueprint blueprint, List<DivisionRule> divisions, WentWell wentWell) {
+            List<ScoreSheet> scoreSheets,
+            Blueprint blueprint,
+            List<DivisionRule> divisions,
+            WentWell wentWell,
+            PacketWords packet) {
         public Contest {
             scoreSheets = List.copyOf(scoreSheets);
             divisions = List.copyOf(divisions);

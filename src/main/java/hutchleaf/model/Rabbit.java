@@ -24,7 +24,7 @@ public record Rabbit(
     /**
      * What its coat is called.
      *
-     * @param variety as it is said aloud, for example {@code broken tortoise, black}
+     * @param variety as it is said aloud, for example {@code broken black tortoise}
      * @param colour its row of the colour table; for a broken coat the row of the coloured part; empty for a mixed breed
      *     whose coat has no name
      * @param broken white with patches of the colour

@@ -87,7 +87,7 @@ final class BlockViews {
         return 1 + (text.length() - 1) / letters;
     }
 
-    private BlockView block(Block block) {
+    BlockView block(Block block) {
         if (block instanceof Block.Paragraph paragraph) {
             return new BlockView(
                     "paragraph",

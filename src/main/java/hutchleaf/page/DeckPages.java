@@ -8,6 +8,7 @@ import hutchleaf.model.Levels;
 import hutchleaf.page.DeckView.At;
 import hutchleaf.page.DeckView.CardView;
 import hutchleaf.page.DeckView.SheetView;
+import hutchleaf.rabbit.OwnCards;
 import hutchleaf.sheet.Box;
 import hutchleaf.sheet.CardSheet;
 import hutchleaf.sheet.Paper;
@@ -30,14 +31,23 @@ final class DeckPages {
         this.edition = edition;
         this.deck = deck;
         this.markup = GuidePages.markup(edition);
-        this.sheet = edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
+        this.sheet = sheet(edition, paper);
     }
 
-    static DeckView of(Edition edition, List<Card> deck, Paper paper) {
-        return new DeckPages(edition, deck, paper).view(paper);
+    static DeckView of(Edition edition, List<Card> deck, DeckPart part, Paper paper) {
+        return new DeckPages(edition, deck, paper).view(paper, part);
     }
 
-    private DeckView view(Paper paper) {
+    /** Sheets that so many cards of a level take. */
+    static int sheets(Edition edition, int cards, Paper paper) {
+        return sheet(edition, paper).sheets(cards);
+    }
+
+    private static CardSheet sheet(Edition edition, Paper paper) {
+        return edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
+    }
+
+    private DeckView view(Paper paper, DeckPart part) {
         List<SheetView> sheets = new ArrayList<>();
         for (int from = 0; from < deck.size(); from += sheet.cards()) {
             List<CardView> cards = new ArrayList<>();
@@ -64,15 +74,14 @@ final class DeckPages {
                 grid,
                 deck.size(),
                 core,
+                part,
                 sheets);
     }
 
     private CardView card(Card card, int place) {
         return new CardView(
                 card.code().toString(),
-                shortened(
-                        edition.groupTitle(card.code().group()),
-                        card.code().toString().length()),
+                shortened(title(card), card.code().toString().length()),
                 card.levels().from().blackToes(),
                 label(card.levels()),
                 card.need() == Card.Need.CORE,
@@ -82,6 +91,12 @@ final class DeckPages {
                 card.at().toString(),
                 at(sheet.front(place)),
                 at(sheet.back(place)));
+    }
+
+    private String title(Card card) {
+        return card.code().group() == OwnCards.GROUP
+                ? "My rabbit"
+                : edition.groupTitle(card.code().group());
     }
 
     private DeckView.CardPicture picture(Block.Picture picture) {

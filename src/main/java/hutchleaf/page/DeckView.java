@@ -9,8 +9,10 @@ import java.util.Optional;
  * @param width of the page held sideways
  * @param cards how many there are in all
  * @param core how many of them to learn first
+ * @param part what the sheets are a part of
  */
-record DeckView(Look look, double width, double height, Grid grid, int cards, int core, List<SheetView> sheets) {
+record DeckView(
+        Look look, double width, double height, Grid grid, int cards, int core, DeckPart part, List<SheetView> sheets) {
     /** The lines of the sheet: card size, fold, the left and top edge of the fronts. */
     record Grid(double cardWidth, double cardHeight, int columns, int rows, double fold, double left, double top) {}
 

@@ -9,14 +9,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Words to XHTML: text escaped, links to what the edition holds, blanks filled or left as a line to write on. */
 final class Markup implements Inline.Cases<String> {
     private static final String FACT = "fact.";
 
+    /** A line may break where an element ends; what follows without a space goes inside, so that it stays with its word. */
+    private static final Pattern CLINGING = Pattern.compile("(</(?:strong|em)>)([.,;:!?\u2019\u201D]+)");
+
+    /** A link is followed by its page number, which what clings to the link comes after. */
+    private static final Pattern LINK_END = Pattern.compile("data-after=\"\"([^>]*>[^<]*</a>)([.,;:!?]+)");
+
     private final Function<String, Optional<String>> anchorOf;
     private final Function<String, Optional<String>> filling;
+    private final boolean strong;
 
     /**
      * Sets up a writer for one edition.
@@ -25,8 +33,19 @@ final class Markup implements Inline.Cases<String> {
      * @param filling what a blank prints, when it is known
      */
     Markup(Function<String, Optional<String>> anchorOf, Function<String, Optional<String>> filling) {
+        this(anchorOf, filling, false);
+    }
+
+    private Markup(
+            Function<String, Optional<String>> anchorOf, Function<String, Optional<String>> filling, boolean strong) {
         this.anchorOf = anchorOf;
         this.filling = filling;
+        this.strong = strong;
+    }
+
+    /** A writer for paper of a member's own: what fills a blank stands out, nothing is a link. */
+    static Markup own(Function<String, Optional<String>> filling) {
+        return new Markup(path -> Optional.empty(), filling, true);
     }
 
     /** A writer for paper that stands alone: facts are filled in, nothing is a link. */
@@ -40,7 +59,8 @@ final class Markup implements Inline.Cases<String> {
     }
 
     Xml write(Words words) {
-        return new Xml(join(words.runs()));
+        String clinging = CLINGING.matcher(join(words.runs())).replaceAll("$2$1");
+        return new Xml(LINK_END.matcher(clinging).replaceAll("data-after=\"$2\"$1"));
     }
 
     List<Xml> writeAll(List<Words> lines) {
@@ -88,7 +108,8 @@ final class Markup implements Inline.Cases<String> {
     @Override
     public String link(Inline.Link link) {
         return anchorOf.apply(link.topic())
-                .map(anchor -> "<a href=\"#" + anchor + "\">" + join(link.inside()) + "</a>")
+                .map(anchor ->
+                        "<a class=\"see\" data-after=\"\" href=\"#" + anchor + "\">" + join(link.inside()) + "</a>")
                 .orElseGet(() -> join(link.inside()));
     }
 
@@ -96,6 +117,7 @@ final class Markup implements Inline.Cases<String> {
     public String blank(Inline.Blank blank) {
         return filling.apply(blank.name())
                 .map(Xml::escape)
+                .map(words -> strong && !blank.name().startsWith(FACT) ? "<strong>" + words + "</strong>" : words)
                 .orElseGet(() -> "<span class=\"blank\">(" + Xml.escape(label(blank.name())) + ")</span>");
     }
 

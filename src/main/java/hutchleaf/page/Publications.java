@@ -2,18 +2,24 @@ package hutchleaf.page;
 
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
+import hutchleaf.edition.Packet;
 import hutchleaf.model.Card;
 import hutchleaf.model.Level;
+import hutchleaf.model.Member;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** The door of this stage: one method for each kind of publication. */
 public final class Publications {
+    /** BCP 47 tag of everything that is printed. */
+    public static final String LANGUAGE = "en";
+
     private final Templates templates;
     private final Paper paper;
     private final String language;
@@ -46,8 +52,21 @@ public final class Publications {
 
     /** Some cards only, on sheets as a level's deck has them. */
     public Optional<Manuscript> cards(Edition edition, List<Card> cards, Problems problems) {
+        return cards(edition, cards, new DeckPart(edition.level().title() + " deck", 0, 0, true), problems);
+    }
+
+    /** Some cards only, as a part of a file that holds more sheets. */
+    public Optional<Manuscript> cards(Edition edition, List<Card> cards, DeckPart part, Problems problems) {
         return manuscript(
-                edition.level().title() + " flashcards", "deck.ftl", DeckPages.of(edition, cards, paper), problems);
+                edition.level().title() + " flashcards",
+                "deck.ftl",
+                DeckPages.of(edition, cards, part, paper),
+                problems);
+    }
+
+    /** Sheets that so many cards take. */
+    public int cardSheets(Edition edition, int cards) {
+        return DeckPages.sheets(edition, cards, paper);
     }
 
     /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */
@@ -119,6 +138,31 @@ public final class Publications {
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
         return WentWellPages.of(edition, paper, club, problems)
                 .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
+    }
+
+    /**
+     * What a packet's sheets to write on have in common at a level: what to watch for, what was learned, figures to
+     * label.
+     *
+     * @param total pages of the file; 0 while it is not known
+     */
+    public Optional<Manuscript> packetSheets(Edition edition, int total, Problems problems) {
+        return manuscript(
+                edition.level().title() + " practice sheets",
+                "packet-sheets.ftl",
+                PacketSheets.of(edition, paper, total),
+                problems);
+    }
+
+    /** The words that date a packet: all that differs between two printings of the same pages. */
+    public static String version(LocalDate printed) {
+        return "version " + PrintedDate.plain(printed);
+    }
+
+    /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
+    public Optional<Manuscript> packet(Packet packet, Problems problems) {
+        String whose = packet.member().map(Member::name).orElse("any rabbit");
+        return manuscript("Show packet for " + whose, "packet-read.ftl", PacketPages.of(packet, paper), problems);
     }
 
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {

@@ -14,6 +14,7 @@ import hutchleaf.problem.Place;
 import hutchleaf.proof.Passage.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Lists every line of words in the tree, in the order of its topics. */
 final class Passages {
@@ -28,7 +29,25 @@ final class Passages {
     static List<Passage> of(Library library) {
         List<Passage> passages = new ArrayList<>();
         library.topics().forEach(topic -> new Passages(topic, passages).read());
+        new Passages(packet(library), passages).read();
         return List.copyOf(passages);
+    }
+
+    /** The lists that packets print, read like a topic. */
+    private static Topic packet(Library library) {
+        List<Section> sections = library.contest().packet().sections();
+        Place at =
+                sections.isEmpty() ? Place.whole("packet.md") : sections.get(0).at();
+        return new Topic(
+                new Topic.Head(
+                        "contest/packet.md",
+                        "Packet",
+                        Levels.ALL,
+                        Optional.empty(),
+                        0,
+                        new Topic.Credits(at, List.of(), Optional.empty())),
+                sections,
+                new Topic.Practice(List.of(), List.of(), List.of(), List.of()));
     }
 
     private void read() {

@@ -10,7 +10,8 @@ import java.util.Optional;
 enum Fur {
     FLYBACK("it snaps back at once", "it snaps back at once", "it snaps back at once"),
     ROLLBACK("it drifts back slowly", "it drifts back slowly", "it drifts back slowly and softly"),
-    STANDING("it stays up", "it stays up until I stroke it back", "it stays up until I stroke it back toward the tail"),
+    STANDING(
+            "it stays up", "it stays up until I stroke it back", "it stays up until I stroke it back towards the tail"),
     REX(
             "it feels like velvet",
             "it springs upright and feels like velvet",
@@ -64,11 +65,11 @@ enum Fur {
                     ? "I part it gently: " + does(level) + "."
                     : "I part it gently and do not rub it: " + does(level) + ".";
         }
-        return (level == Level.PRIMARY ? "I stroke it up, and " : "I stroke it toward the head, and ") + does(level)
+        return (level == Level.PRIMARY ? "I stroke it up, and " : "I stroke it towards the head, and ") + does(level)
                 + ".";
     }
 
-    /** What it does when it is stroked toward the head, or, as wool, when it is parted; a clause. */
+    /** What it does when it is stroked towards the head, or, as wool, when it is parted; a clause. */
     String does(Level level) {
         return switch (level) {
             case PRIMARY -> primary;

@@ -1,0 +1,30 @@
+package hutchleaf.page;
+
+import hutchleaf.edition.Edition;
+import hutchleaf.model.PacketWords.Heading;
+import hutchleaf.page.LabelItView.Sheet;
+import hutchleaf.sheet.Paper;
+import java.util.List;
+
+/**
+ * What the template of a packet's sheets to write on sees.
+ *
+ * @param watch for whoever watches and scores a practice
+ * @param learned what the member finishes afterwards
+ * @param sheets figures to label
+ * @param total pages of the file; 0 while it is not known
+ */
+record PacketSheets(Look look, List<Xml> watch, List<Xml> learned, List<Sheet> sheets, int total) {
+    /** More would not be looked at before the show; all of them are printed for the binder. */
+    private static final int FIGURES = 2;
+
+    static PacketSheets of(Edition edition, Paper paper, int total) {
+        Markup markup = Markup.unlinked(edition);
+        return new PacketSheets(
+                Look.of(edition.level(), paper),
+                markup.writeAll(edition.library().contest().packet().lines(Heading.WATCH_FOR, edition.level())),
+                markup.writeAll(edition.library().contest().packet().lines(Heading.LEARNED, edition.level())),
+                LabelItPages.of(edition, paper).sheets().stream().limit(FIGURES).toList(),
+                total);
+    }
+}
