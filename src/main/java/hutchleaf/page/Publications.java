@@ -121,6 +121,11 @@ public final class Publications {
                 .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
     }
 
+    /** The leader's plan: what to print, for whom, on how much paper, and in which order members show. */
+    public Optional<Manuscript> printPlan(PrintPlanData plan, Problems problems) {
+        return manuscript("Print plan", "print-plan.ftl", PrintPlanPages.of(plan, paper), problems);
+    }
+
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
         return templates
                 .fill(template, view, problems)
