@@ -1,4 +1,5 @@
 <#import "marks.ftl" as marks>
+<#import "signs.ftl" as signs>
 <#assign g = grid>
 <#assign primary = look.primary>
 <#assign sizes = primary?then("s18 s17 s16 s15 s14", "s18 s16 s14 s125 s11 s10")>
@@ -35,10 +36,6 @@ h1 { font-size: 27pt; line-height: 1.15; }
 </style>
 </head>
 <body>
-<#macro printsign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M0.8 1.2L12.8 1.2L12.8 8.8L0.8 8.8Z"/><path d="M6.8 0.6L6.8 9.4" stroke-dasharray="1.2 0.7"/><path d="M2 3.2L5.4 3.2M2 5L5.4 5M2 6.8L4.4 6.8"/><path d="M8.2 3.2L11.6 3.2M8.2 5L11.6 5M8.2 6.8L10.6 6.8"/></g></svg></#macro>
-<#macro foldsign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M6.8 2.2L1.2 0.8L1.2 7.6L6.8 9.2L12.4 7.6L12.4 0.8L6.8 2.2"/><path d="M6.8 2.2L6.8 9.2" stroke-dasharray="1.2 0.7"/><path d="M3.6 4.2C4.4 3.6 5 3.6 5.6 4M10 4.2C9.2 3.6 8.6 3.6 8 4"/></g></svg></#macro>
-<#macro gluesign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M0.8 1.2L7.6 1.2L7.6 8.8L0.8 8.8Z"/><path d="M0.8 4L3.6 1.2M0.8 7L6.6 1.2M2 8.8L7.6 3.2M5 8.8L7.6 6.2"/><path d="M9.4 4.2L12.2 4.2L12.2 8.8L9.4 8.8Z" fill="black"/><path d="M9.8 4L9.8 1.2L11.8 1.2L11.8 4"/></g></svg></#macro>
-<#macro cutsign w><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 13.6 10" width="${w}mm" height="${w * 10 / 13.6}mm"><g fill="none" stroke="black" stroke-width="0.5"><path d="M0.4 5L4.8 5M8.6 5L13.2 5"/><circle cx="10.4" cy="2" r="1.5"/><circle cx="10.4" cy="8" r="1.5"/><path d="M9.2 2.9L2.2 7.6M9.2 7.1L2.2 2.4" stroke-width="0.8"/></g></svg></#macro>
 
 <#if part.tells>
 <div class="sheet">
@@ -46,7 +43,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
   <p style="font-size:${primary?then(16, 13)}pt;line-height:1.4;margin-top:3mm">${cards} cards on ${sheets?size} sheets. Learn the ${core} with <strong>core</strong> on the answer side first. <#if primary>A grown-up cuts with you.<#else>One side is the question, the other the answer: any printer will do.</#if></p></div>
   <#list [1, 2, 3, 4] as n>
   <div class="step" style="left:${16 + (n - 1) * ((width - 32 - 24) / 4 + 8)}mm">
-    <div class="pic"><#if n == 1><@printsign w=50/><#elseif n == 2><@foldsign w=50/><#elseif n == 3><@gluesign w=50/><#else><@cutsign w=50/></#if></div>
+    <div class="pic"><#if n == 1><@signs.print w=50/><#elseif n == 2><@signs.fold w=50/><#elseif n == 3><@signs.glue w=50/><#else><@signs.cut w=50/></#if></div>
     <p class="n">${n}</p>
     <p><#if n == 1><strong>Print</strong> one side only, at full size (100 %), on the thickest paper your printer likes.<#elseif n == 2><strong>Fold</strong> each sheet on the dashed line with the printing outside. Press the fold flat.<#elseif n == 3><strong>Glue</strong> the two halves together inside, right to the edges. Let it dry under a book.<#else><strong>Cut</strong> on the solid lines, through both layers. Each question now has its answer behind it.</#if></p>
   </div>
@@ -67,10 +64,10 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <#list 0..(g.columns - 1) as c><path d="M${g.left + c * g.cardWidth} ${g.top}L${g.left + c * g.cardWidth} ${bottom}" fill="none" stroke="black" stroke-width="0.35"/></#list><#t>
     <path d="M${g.fold} ${g.top - 6}L${g.fold} ${[bottom + 2, height - 7.2]?min}" fill="none" stroke="black" stroke-width="0.35" stroke-dasharray="4 2.5"/></svg></div><#lt>
   <div class="signs">
-    <div class="sign" style="left:8mm"><@printsign w=13.6/><p><strong>1</strong> Print one side,<br/>at full size (100 %)</p></div>
-    <div class="sign" style="left:66mm"><@foldsign w=13.6/><p><strong>2</strong> Fold on the dashed line,<br/>printing outside</p></div>
-    <div class="sign" style="left:124mm"><@gluesign w=13.6/><p><strong>3</strong> Glue the two halves<br/>inside. Let it dry</p></div>
-    <div class="sign" style="left:182mm"><@cutsign w=13.6/><p><strong>4</strong> Cut on the solid lines,<br/>through both layers</p></div>
+    <div class="sign" style="left:8mm"><@signs.print w=13.6/><p><strong>1</strong> Print one side,<br/>at full size (100 %)</p></div>
+    <div class="sign" style="left:66mm"><@signs.fold w=13.6/><p><strong>2</strong> Fold on the dashed line,<br/>printing outside</p></div>
+    <div class="sign" style="left:124mm"><@signs.glue w=13.6/><p><strong>3</strong> Glue the two halves<br/>inside. Let it dry</p></div>
+    <div class="sign" style="left:182mm"><@signs.cut w=13.6/><p><strong>4</strong> Cut on the solid lines,<br/>through both layers</p></div>
   </div>
   <div class="deckname"><strong>${part.name}</strong><br/>sheet ${part.before + sheet.no} of ${part.before + sheets?size + part.after}</div>
   <div class="word" style="left:${g.left}mm;top:${g.top - 4.6}mm">fronts</div>

@@ -43,7 +43,7 @@ final class PaperCountTest {
 
     /** In floating point 100 times 1.05 is a little more than 105, and 140 times 1.1 a little more than 154. */
     @ParameterizedTest
-    @CsvSource({"100,5,5", "140,10,14", "0,5,0", "1,5,1", "456,0,0", "20,5,1", "21,5,2"})
+    @CsvSource({"100,5,5", "101,1,2", "140,10,14", "0,5,0", "1,5,1", "456,0,0", "20,5,1", "21,5,2"})
     void spareSheetsAreCountedInWholeNumbers(int sheets, int percent, int spare) {
         assertThat(PaperCount.spare(sheets, percent)).isEqualTo(spare);
     }

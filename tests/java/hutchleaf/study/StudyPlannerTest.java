@@ -165,7 +165,7 @@ final class StudyPlannerTest {
         assertThat(plan.busiest() * StudyPlanner.SECONDS_A_CARD).isLessThanOrEqualTo(15 * 60);
         assertThat(plan.notes())
                 .containsExactly(
-                        "The show is near: up to 7 new cards a day, not the usual 6.",
+                        "The days are few for so many cards: up to 7 new ones a day, not the usual 6.",
                         "The last 32 cards are seen fewer times, because the show comes first.",
                         "With more than 15 minutes a day there would be room for more.");
     }
@@ -180,7 +180,7 @@ final class StudyPlannerTest {
         assertThat(plan.leftOut()).isEqualTo(deck.subList(40, 60));
         assertThat(plan.notes())
                 .containsExactly(
-                        "The show is near: up to 8 new cards a day, not the usual 6.",
+                        "The days are few for so many cards: up to 8 new ones a day, not the usual 6.",
                         "The last 40 cards are seen fewer times, because the show comes first.",
                         "20 cards are left out, because the days are too few.");
     }

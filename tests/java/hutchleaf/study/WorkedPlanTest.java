@@ -86,6 +86,7 @@ final class WorkedPlanTest {
         assertThat(shorter.leftOut()).isEmpty();
         assertThat(shorter.days().stream().mapToInt(day -> day.again().size()).sum())
                 .isEqualTo(240);
-        assertThat(shorter.notes()).containsExactly("The show is near: up to 5 new cards a day, not the usual 4.");
+        assertThat(shorter.notes())
+                .containsExactly("The days are few for so many cards: up to 5 new ones a day, not the usual 4.");
     }
 }

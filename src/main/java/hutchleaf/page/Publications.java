@@ -165,6 +165,11 @@ public final class Publications {
         return manuscript("Show packet for " + whose, "packet-read.ftl", PacketPages.of(packet, paper), problems);
     }
 
+    /** The leader's plan: what to print, for whom, on how much paper, and in which order members show. */
+    public Optional<Manuscript> printPlan(PrintPlanData plan, Problems problems) {
+        return manuscript("Print plan", "print-plan.ftl", PrintPlanPages.of(plan, paper), problems);
+    }
+
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
         return templates
                 .fill(template, view, problems)

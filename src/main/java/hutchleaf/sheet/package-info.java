@@ -1,4 +1,4 @@
-/** Paper, margins, card grids and folds: arithmetic in millimetres, nothing drawn. */
+/** Paper, margins, card grids and folds, and counting sheets: arithmetic in millimetres, nothing drawn. */
 @NullMarked
 package hutchleaf.sheet;
 

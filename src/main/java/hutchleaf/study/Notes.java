@@ -15,8 +15,8 @@ final class Notes {
         int left = plan.leftOut().size();
         long shortened = schedule.shortened();
         if (plan.newADay() > pace.usual()) {
-            notes.add("The show is near: up to " + plan.newADay() + " new cards a day, not the usual " + pace.usual()
-                    + ".");
+            notes.add("The days are few for so many cards: up to " + plan.newADay() + " new ones a day, not the usual "
+                    + pace.usual() + ".");
         }
         if (shortened > 0) {
             notes.add((shortened == 1 ? "The last card is" : "The last " + shortened + " cards are")
