@@ -201,7 +201,7 @@
 </#list>
 
 <#list topics as topic>
-<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}" data-fit="roomy snug close" data-fit-else="flow" data-fit-height="${f.liveHeight}mm" data-place="${topic.place}">
+<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}" data-fit="roomy snug close tight" data-fit-else="flow" data-fit-height="${f.liveHeight}mm" data-place="${topic.place}">
   <div class="topichead"><div class="topicmark"><@marks.toes n=look.toes half=8/><p class="note">${topic.label}</p></div><h2>${topic.title}</h2><#if topic.lead??><p class="lead">${topic.lead}</p></#if></div>
   <#list topic.sections as s><@sectionview s=s/></#list>
   <#if topic.words?has_content>
@@ -226,7 +226,7 @@
 <#assign test = back.test>
 <div class="page" id="self-test">
   <h2 class="plain">Self-test</h2>
-  <p class="note">Use a pencil. The answers are on page <a class="pageof" href="#answers">&#160;</a>. Then go back to each page you missed.</p>
+  <p class="note">Use a pencil. Then go back to each page you missed. The answers: page <a class="pageof" href="#answers">&#160;</a></p>
   <#if test.ticks?has_content>
   <div class="sec long"><div class="rail"><h3>Tick one</h3><p class="note">1 point each</p></div><div class="body">
     <#list test.ticks as item><div class="item"><span class="num">${item.no}</span><p>${item.question}</p><table class="choices"><tr><#list item.choices as choice><td><@marks.tick size=4.6/> ${choice}</td></#list></tr></table></div></#list>
@@ -242,7 +242,7 @@
     <#list test.aloud as item><div class="item"><span class="num">${item.no}</span><p>${item.question}</p><#list item.points as point><p class="point"><@marks.tick size=4.6/> ${point}</p></#list></div></#list>
   </div></div>
   </#if>
-  <@section heading="My score" class="last"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all correct: try the cards one level up.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
+  <@section heading="My score" class="last"><table class="score"><tr><td class="scorebox">&#160;</td><td>of ${test.points}</td><td class="advice"><#if look.primary>Well done. Show a grown-up.<#else>Nearly all correct: <#if look.toes == 4>teach a younger member<#else>try the cards one level up</#if>.<br/>Half or less: pick two stops and practise them this week.</#if></td></tr></table></@section>
 </div>
 
 <div class="page" id="answers">

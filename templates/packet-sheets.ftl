@@ -13,7 +13,7 @@ h1 { margin: 0; padding: 0; font-size: ${[t.body * 2.05, 27]?min}pt; line-height
 .pageno:before { content: "page " counter(page) " of <#if total gt 0>${total}<#else>" counter(pages) "</#if>"; }
 .ask { margin-bottom: 2.6mm; page-break-inside: avoid; } .rule { border-bottom: 0.9pt solid black; height: ${look.primary?then(12, 9)}mm; }
 .kind { border: 2pt solid black; padding: 2mm 3mm; margin-top: 4mm; width: ${f.live}mm; } .kind p { max-width: none; }
-.snug .rule { height: 8.5mm; } .tight .rule { height: 8.5mm; } .tight .ask { margin-bottom: 0.8mm; }
+.ask { margin-top: 2mm; } .ask p { line-height: 1.25; } .snug .rule, .tight .rule { height: 8.5mm; } .snug .ask { margin-bottom: 1mm; } .tight .ask { margin: 1mm 0 0 0; } .tight .body { line-height: 1.25; } .tight .kind { margin-top: 2mm; padding: 1mm 3mm; }
 </style>
 <bookmarks>
   <bookmark name="For whoever watches" href="#watch"/>
@@ -35,7 +35,7 @@ h1 { margin: 0; padding: 0; font-size: ${[t.body * 2.05, 27]?min}pt; line-height
   <div class="sec"><div class="rail"><h3>What to watch for</h3></div><div class="body tall"><ul><#list watch as item><li><span class="dot">&#8226;</span>${item}</li></#list></ul></div></div>
   <div class="kind"><p><strong>Stop the practice</strong> if the rabbit kicks, pants or shakes. Feet down, let it rest. Stopping costs nothing.</p></div>
   <div class="sec" id="learned"><div class="rail"><h3>What I learned</h3><p class="note">Name and date</p></div><div class="body tall"><div class="rule">&#160;</div></div></div>
-  <#list learned as ask><div class="sec" style="margin-top:2mm"><div class="rail" style="width:170mm"><p>${ask}</p></div><div class="body"><p>&#160;</p><div class="rule">&#160;</div></div></div></#list>
+  <#list learned as ask><div class="ask"><p>${ask}</p><div class="rule">&#160;</div></div></#list>
 </div>
 
 <#list sheets as s>

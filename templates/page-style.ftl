@@ -8,6 +8,7 @@ a { color: black; text-decoration: none; }
 .footline { width: ${f.live}mm; border-collapse: collapse; table-layout: fixed; font-size: ${look.primary?then(12, 9.5)}pt; line-height: 1.2; }
 .footmark { width: 12.5mm; vertical-align: middle; } .footname { text-align: left; vertical-align: middle; } .footpage { text-align: right; width: 40mm; vertical-align: middle; }
 .pageno:before { content: "page " counter(page) " of " counter(pages); font-size: ${look.primary?then(12, 11.5)}pt; font-weight: bold; }
+.see:after { content: " (page " target-counter(attr(href), page) ")" attr(data-after); }
 .pageof:before { content: target-counter(attr(href), page); }
 
 .page, .leaf, .topic.subject<#if look.primary>, .topic</#if> { page-break-before: always; position: relative; }

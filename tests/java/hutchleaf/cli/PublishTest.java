@@ -47,13 +47,13 @@ final class PublishTest {
         Path foreign = write(out().resolve("guides/mine.pdf"), "mine");
         Path stale = write(out().resolve("guides/study-guide-novice.pdf"), "stale");
         Path outside = write(folder.resolve("outside.txt"), "outside");
-        write(out().resolve(".made-by-hutchleaf"), "guides/study-guide-novice.pdf\n../outside.txt\n\n");
+        write(out().resolve(".made-by-publish"), "guides/study-guide-novice.pdf\n../outside.txt\n\n");
         Run run = publish(tree);
         assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
         assertThat(foreign).hasContent("mine");
         assertThat(outside).hasContent("outside");
         assertThat(stale).doesNotExist();
-        List<String> made = Files.readAllLines(out().resolve(".made-by-hutchleaf"));
+        List<String> made = Files.readAllLines(out().resolve(".made-by-publish"));
         assertThat(made)
                 .doesNotContain("guides/study-guide-novice.pdf", "guides/mine.pdf")
                 .allSatisfy(name -> assertThat(out().resolve(name)).exists());
@@ -241,7 +241,7 @@ final class PublishTest {
     /** What an earlier run left: a finished file and the note of it. */
     private Map<String, byte[]> earlierRun() throws IOException {
         write(out().resolve("guides/study-guide-primary.pdf"), "finished");
-        write(out().resolve(".made-by-hutchleaf"), "guides/study-guide-primary.pdf\n");
+        write(out().resolve(".made-by-publish"), "guides/study-guide-primary.pdf\n");
         return Trees.bytes(out());
     }
 

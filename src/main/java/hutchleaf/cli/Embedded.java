@@ -16,6 +16,7 @@ import java.util.Optional;
 /** The content that is packed into the program. */
 final class Embedded {
     private static final String FOLDER = "/embedded/content";
+    private static final String DEMO_CLUB = "/demo-club";
 
     private Embedded() {}
 
@@ -29,11 +30,19 @@ final class Embedded {
 
     /** The embedded tree, from a folder of classes or from inside the jar. */
     static ContentTree content() {
-        URL marker = Objects.requireNonNull(Embedded.class.getResource(FOLDER + "/facts.md"), "no content is packed");
+        return new ContentTree(folder(FOLDER + "/facts.md"), "content");
+    }
+
+    /** The folder of the demo club. */
+    static Path demoClub() {
+        return folder(DEMO_CLUB + "/club.md");
+    }
+
+    /** The folder of a packed file. */
+    private static Path folder(String file) {
+        URL marker = Objects.requireNonNull(Embedded.class.getResource(file), "nothing is packed at " + file);
         try {
-            URI uri = marker.toURI();
-            return new ContentTree(
-                    Objects.requireNonNull(path(uri).getParent(), "the content has no folder"), "content");
+            return Objects.requireNonNull(path(marker.toURI()).getParent(), "the file has no folder");
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }

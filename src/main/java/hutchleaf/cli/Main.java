@@ -23,6 +23,7 @@ public final class Main {
     public static int run(PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Hutchleaf(out, err))
                 .addSubcommand(new PublishCommand(out, err))
+                .addSubcommand(new PacketsCommand(out, err))
                 .addSubcommand(new ProofCommand(out, err))
                 .addSubcommand(new NewClubCommand(out, err))
                 .setOut(out)

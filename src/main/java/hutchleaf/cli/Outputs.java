@@ -1,76 +1,131 @@
 package hutchleaf.cli;
 
 import hutchleaf.press.Printed;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
+import java.util.LinkedHashSet;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * The folder of finished files. Everything is written beside its place first and moved when all of it is there; only
- * files that an earlier run made are ever removed.
+ * files that an earlier run of the same command made are ever removed. What was not committed is gone when this is closed.
  */
-final class Outputs {
-    private static final String MANIFEST = ".made-by-hutchleaf";
+final class Outputs implements AutoCloseable {
+    private static final String MANIFEST = ".made-by-";
+    private static final String PART = ".part";
 
     private final Path folder;
+    private final Path manifest;
+    private final Set<String> names = new LinkedHashSet<>();
 
-    Outputs(Path folder) {
+    /**
+     * @param command whose files these are, for example {@code publish}
+     */
+    Outputs(Path folder, String command) {
         this.folder = folder;
+        this.manifest = folder.resolve(MANIFEST + command);
     }
 
     /**
-     * Puts the files into the folder.
+     * Writes a file beside its place.
      *
-     * @param files by path from the folder, with forward slashes
+     * @param name path from the folder, with forward slashes
      */
-    void replace(Map<String, Printed> files) {
-        List<Path> parts = new ArrayList<>();
-        try {
-            for (Map.Entry<String, Printed> file : files.entrySet()) {
-                Path part = folder.resolve(file.getKey() + ".part");
-                Files.createDirectories(part.getParent());
-                parts.add(part);
-                try (InputStream pdf = file.getValue().open()) {
-                    Files.copy(pdf, part, StandardCopyOption.REPLACE_EXISTING);
-                }
-            }
-            for (String name : files.keySet()) {
-                Files.move(folder.resolve(name + ".part"), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
-            }
-            forgetOld(files);
+    void add(String name, Printed pdf) {
+        try (InputStream bytes = pdf.open()) {
+            add(name, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException("could not write into " + folder, e);
-        } finally {
-            parts.forEach(Outputs::deleteQuietly);
         }
     }
 
-    /** Removes what the last run made and this one did not, then notes what this one made. */
-    private void forgetOld(Map<String, Printed> files) throws IOException {
-        Path manifest = folder.resolve(MANIFEST);
-        if (Files.exists(manifest)) {
-            for (String name : Files.readAllLines(manifest)) {
-                Path old = folder.resolve(name).normalize();
-                // An empty line would name the folder itself; whatever else is no file of ours stays too.
-                if (!files.containsKey(name) && old.startsWith(folder.normalize()) && Files.isRegularFile(old)) {
-                    Files.deleteIfExists(old);
-                }
+    /** Writes a text beside its place. */
+    void add(String name, String text) {
+        try (InputStream bytes = new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))) {
+            add(name, bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not write into " + folder, e);
+        }
+    }
+
+    private synchronized void add(String name, InputStream bytes) throws IOException {
+        Path part = folder.resolve(name + PART);
+        Files.createDirectories(part.getParent());
+        names.add(name);
+        Files.copy(bytes, part, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** Moves every file into its place and removes what the last run made and this one did not. */
+    void commit() {
+        try {
+            move();
+            forgetOld();
+            Files.write(manifest, names);
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not write into " + folder, e);
+        }
+    }
+
+    /** Moves every file into its place and leaves all others as they are. */
+    void commitBeside() {
+        try {
+            move();
+            Set<String> all = new LinkedHashSet<>(Files.exists(manifest) ? Files.readAllLines(manifest) : Set.of());
+            all.addAll(names);
+            Files.write(manifest, all);
+        } catch (IOException e) {
+            throw new UncheckedIOException("could not write into " + folder, e);
+        }
+    }
+
+    private void move() throws IOException {
+        for (String name : names) {
+            Files.move(folder.resolve(name + PART), folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private void forgetOld() throws IOException {
+        if (!Files.exists(manifest)) {
+            return;
+        }
+        for (String name : Files.readAllLines(manifest)) {
+            Path old = folder.resolve(name).normalize();
+            // An empty line would name the folder itself; whatever else is no file of ours stays too.
+            if (!names.contains(name) && old.startsWith(folder.normalize()) && Files.isRegularFile(old)) {
+                Files.deleteIfExists(old);
+                deleteIfEmpty(Objects.requireNonNullElse(old.getParent(), folder.normalize()));
             }
         }
-        Files.write(manifest, files.keySet());
     }
 
-    private static void deleteQuietly(Path part) {
-        try {
-            Files.deleteIfExists(part);
-        } catch (IOException e) {
-            // The failure that left it behind is the one to report.
+    /** A packet's folder goes with its last file. */
+    private void deleteIfEmpty(Path parent) throws IOException {
+        if (parent.equals(folder.normalize())) {
+            return;
+        }
+        try (var files = Files.list(parent)) {
+            if (files.findAny().isPresent()) {
+                return;
+            }
+        }
+        Files.deleteIfExists(parent);
+    }
+
+    @Override
+    public void close() {
+        for (String name : names) {
+            try {
+                Files.deleteIfExists(folder.resolve(name + PART));
+            } catch (IOException e) {
+                // The failure that left it behind is the one to report.
+            }
         }
     }
 }

@@ -8,7 +8,6 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Templates;
-import hutchleaf.press.Printed;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -18,9 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
@@ -32,8 +29,6 @@ import java.util.concurrent.Future;
 final class Publish {
     /** What was asked for; without a folder the embedded content or templates are used. */
     record Request(Path out, Paper paper, Optional<Path> content, Optional<Path> templates, Set<String> leaveOut) {}
-
-    private static final String LANGUAGE = "en";
 
     /** Divisions printed side by side. More would not fit the memory of a small computer. */
     private static final int SIDE_BY_SIDE = 2;
@@ -77,22 +72,25 @@ final class Publish {
     }
 
     private void write(List<LevelRun> runs) {
-        Map<String, Printed> files = new LinkedHashMap<>();
         Table table = new Table();
-        for (LevelRun run : runs) {
-            for (LevelRun.Made made : run.made()) {
-                files.put(made.file(), made.printed());
-                table.add(made.file(), made.printed().pages(), made.sheets(), made.whom());
+        try (Outputs outputs = new Outputs(request.out(), "publish")) {
+            for (LevelRun run : runs) {
+                for (LevelRun.Made made : run.made()) {
+                    outputs.add(made.file(), made.printed());
+                    table.add(made.file(), made.printed().pages(), made.sheets(), made.whom());
+                }
             }
+            outputs.commit();
         }
-        new Outputs(request.out()).replace(files);
         table.print(out);
     }
 
     /** Prints every level, the longest first, and gives them back youngest first. */
     private List<LevelRun> print(Library library, ContentTree tree) {
         Publications publications = new Publications(
-                request.templates().map(Templates::folder).orElseGet(Templates::embedded), request.paper(), LANGUAGE);
+                request.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                request.paper(),
+                Publications.LANGUAGE);
         ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
         try {
             List<Future<LevelRun>> started = new ArrayList<>();

@@ -2,6 +2,7 @@ package hutchleaf.club;
 
 import hutchleaf.model.DivisionRule;
 import hutchleaf.model.DivisionRule.By;
+import hutchleaf.model.Level;
 import hutchleaf.model.Member.Division;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -76,6 +77,18 @@ record Divisions(List<DivisionRule> rules, LocalDate countedOn, LocalDate show) 
                             : "fill in " + lacking + " too, or look at rule-set in club.md");
         }
         return Optional.empty();
+    }
+
+    /** The level of the division that a member was in a year before, by the same rules; empty where they were in none. */
+    Optional<Level> lastYear(Counted member) {
+        if (member.years().filter(years -> years <= 1).isPresent()) {
+            return Optional.empty();
+        }
+        Counted before = new Counted(
+                member.born().map(born -> born.plusYears(1)),
+                member.grade().map(grade -> grade - 1),
+                member.years().map(years -> years - 1));
+        return of(before, Place.whole("a year before"), new Problems()).map(Division::level);
     }
 
     /** Whole years from one day to another; less than 0 for one who is born later. */

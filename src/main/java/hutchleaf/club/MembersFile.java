@@ -95,12 +95,11 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
         Map<String, List<Row>> byMember = rows.stream()
                 .filter(row -> !left.contains(row.memberKey()))
                 .collect(Collectors.groupingBy(Row::memberKey, LinkedHashMap::new, Collectors.toList()));
-        return new Roster(
-                club, byMember.values().stream().map(MembersFile::member).toList(), bad);
+        return new Roster(club, byMember.values().stream().map(this::member).toList(), bad);
     }
 
     /** A member from all their rows; what the first leaves empty a later one may give. */
-    private static Member member(List<Row> rows) {
+    private Member member(List<Row> rows) {
         Row first = rows.get(0);
         Member.Division division = first.person().division().orElseThrow();
         List<Rabbit> rabbits =
@@ -120,6 +119,7 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
                         .flatMap(row -> row.person().firstYear().stream())
                         .findFirst()
                         .orElse(false),
+                divisions().lastYear(first.person().counted()),
                 rabbits,
                 first.at());
     }

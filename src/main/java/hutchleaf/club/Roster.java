@@ -36,8 +36,8 @@ public record Roster(Club club, List<Member> members, List<Bad> bad) {
         bad = List.copyOf(bad);
     }
 
-    /** What the fonts must be able to draw: names, ear numbers, varieties, and the lines of {@code club.md}. */
-    public Stream<Written> names() {
+    /** The lines of {@code club.md} that the fonts must be able to draw. */
+    public Stream<Written> clubNames() {
         Stream<Written> lines = Stream.of(
                         club.name(),
                         club.show().name(),
@@ -47,15 +47,15 @@ public record Roster(Club club, List<Member> members, List<Bad> bad) {
                 .map(text -> new Written(text, club.at()));
         Stream<Written> letter = club.letter().stream()
                 .flatMap(block -> block.words().map(words -> new Written(words.plain(), block.at())));
-        return Stream.of(lines, letter, members.stream().flatMap(Roster::names))
-                .flatMap(written -> written)
-                .filter(written -> !written.text().isEmpty());
+        return Stream.concat(lines, letter).filter(written -> !written.text().isEmpty());
     }
 
-    private static Stream<Written> names(Member member) {
+    /** What the fonts must be able to draw of a member: names, ear numbers, varieties. */
+    public static Stream<Written> names(Member member) {
         return Stream.concat(
-                Stream.of(new Written(member.name(), member.at())),
-                member.rabbits().stream().flatMap(Roster::names));
+                        Stream.of(new Written(member.name(), member.at())),
+                        member.rabbits().stream().flatMap(Roster::names))
+                .filter(written -> !written.text().isEmpty());
     }
 
     private static Stream<Written> names(Rabbit rabbit) {

@@ -96,7 +96,7 @@ final class DataTopics {
                     Section.Kind.PROSE,
                     "Left out",
                     FROM_JUNIOR,
-                    paragraph(at, left + ": what we have rests on memory. Ask your breed's club.")));
+                    paragraph(at, left + ": we could not check these. Ask your breed\u2019s club.")));
         }
         return topic(
                 "breeds/breeds-at-a-glance.md",
@@ -164,7 +164,7 @@ final class DataTopics {
                 paragraph(at, "Colours by group. " + EXPLAINED + " Groups differ from breed to breed.")));
         groups.forEach((group, members) -> sections.add(prose(
                 Section.Kind.PROSE,
-                group.equals(SIGN) ? "Group not sure" : first(group),
+                group.equals(SIGN) ? "Group not checked" : first(group),
                 FROM_INTERMEDIATE,
                 table(
                         at,

@@ -20,7 +20,7 @@ import java.util.Optional;
 
 /** Reads one topic: its front matter, then each section by what its heading means. */
 final class TopicReader {
-    /** Topics without a stop number their cards from here up. */
+    /** Topics without a stop number their cards from here up; 20 is kept for cards on the member's own rabbit. */
     static final int FIRST_FREE_CODE = 21;
 
     private static final List<String> KEYS = List.of("title", "level", "station", "code", "sources", "breed");

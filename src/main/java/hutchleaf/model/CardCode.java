@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /**
  * A card's code, written by its author and never counted: {@code 11.2}.
  *
- * @param group the stop (1 to 16), or the fixed code of a topic without one (21 and up)
+ * @param group the stop (1 to 16), 20 for the member's own rabbit, or the fixed code of a topic (21 and up)
  */
 public record CardCode(int group, int number) implements Comparable<CardCode> {
     private static final Pattern FORM = Pattern.compile("([1-9]\\d{0,2})\\.([1-9]\\d{0,2})");

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param born used for ages, never printed; empty where the roster gives only a grade
  * @param years in a club, this one counted
  * @param study the level whose words they study: their division's, or a lower one that the roster names
+ * @param lastYear the level of their division a year ago; empty for who was in none
  * @param rabbits in the order of the roster; the first is the one they show
  * @param at their first line of the roster
  */
@@ -21,6 +22,7 @@ public record Member(
         Division division,
         Level study,
         boolean firstYear,
+        Optional<Level> lastYear,
         List<Rabbit> rabbits,
         Place at) {
     /**

@@ -167,7 +167,11 @@ final class GuidePages {
 
     private TopicView topic(Leaf leaf, boolean first) {
         String label = leaf.head().subject().title()
-                + leaf.head().station().map(no -> ", stop " + no).orElse("");
+                + leaf.head()
+                        .station()
+                        .filter(no -> edition.order().stops().contains(no))
+                        .map(no -> ", stop " + no)
+                        .orElse("");
         return new TopicView(
                 leaf.head().anchor(),
                 leaf.head().title(),

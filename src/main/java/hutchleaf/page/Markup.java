@@ -17,7 +17,10 @@ final class Markup implements Inline.Cases<String> {
     private static final String FACT = "fact.";
 
     /** A line may break where an element ends; what follows without a space goes inside, so that it stays with its word. */
-    private static final Pattern CLINGING = Pattern.compile("(</(?:strong|em|a)>)([.,;:!?\u2019\u201D]+)");
+    private static final Pattern CLINGING = Pattern.compile("(</(?:strong|em)>)([.,;:!?\u2019\u201D]+)");
+
+    /** A link is followed by its page number, which what clings to the link comes after. */
+    private static final Pattern LINK_END = Pattern.compile("data-after=\"\"([^>]*>[^<]*</a>)([.,;:!?]+)");
 
     private final Function<String, Optional<String>> anchorOf;
     private final Function<String, Optional<String>> filling;
@@ -56,7 +59,8 @@ final class Markup implements Inline.Cases<String> {
     }
 
     Xml write(Words words) {
-        return new Xml(CLINGING.matcher(join(words.runs())).replaceAll("$2$1"));
+        String clinging = CLINGING.matcher(join(words.runs())).replaceAll("$2$1");
+        return new Xml(LINK_END.matcher(clinging).replaceAll("data-after=\"$2\"$1"));
     }
 
     List<Xml> writeAll(List<Words> lines) {
@@ -104,7 +108,8 @@ final class Markup implements Inline.Cases<String> {
     @Override
     public String link(Inline.Link link) {
         return anchorOf.apply(link.topic())
-                .map(anchor -> "<a href=\"#" + anchor + "\">" + join(link.inside()) + "</a>")
+                .map(anchor ->
+                        "<a class=\"see\" data-after=\"\" href=\"#" + anchor + "\">" + join(link.inside()) + "</a>")
                 .orElseGet(() -> join(link.inside()));
     }
 

@@ -57,7 +57,7 @@ final class PacketPages {
 
     /** The words that date a packet: all that differs between two printings of the same pages. */
     static String version(Packet packet) {
-        return "version " + PrintedDate.plain(packet.printed());
+        return Publications.version(packet.printed());
     }
 
     private PacketView view() {

@@ -12,21 +12,21 @@ import java.util.List;
  * @param watch for whoever watches and scores a practice
  * @param learned what the member finishes afterwards
  * @param sheets figures to label
- * @param before pages of the file before these
  * @param total pages of the file; 0 while it is not known
  */
-record PacketSheets(Look look, List<Xml> watch, List<Xml> learned, List<Sheet> sheets, int before, int total) {
-    /** More would not be looked at before the show; all of them are printed for the binder. */
-    private static final int FIGURES = 2;
-
-    static PacketSheets of(Edition edition, Paper paper, int before, int total) {
+record PacketSheets(Look look, List<Xml> watch, List<Xml> learned, List<Sheet> sheets, int total) {
+    static PacketSheets of(Edition edition, Paper paper, int total) {
         Markup markup = Markup.unlinked(edition);
         return new PacketSheets(
                 Look.of(edition.level(), paper),
                 markup.writeAll(edition.library().contest().packet().lines(Heading.WATCH_FOR, edition.level())),
                 markup.writeAll(edition.library().contest().packet().lines(Heading.LEARNED, edition.level())),
-                LabelItPages.of(edition, paper).sheets().stream().limit(FIGURES).toList(),
-                before,
+                firstAndLast(LabelItPages.of(edition, paper).sheets()),
                 total);
+    }
+
+    /** The whole rabbit, and what is new at the level; all the others are printed for the binder. */
+    private static List<Sheet> firstAndLast(List<Sheet> sheets) {
+        return sheets.size() < 2 ? sheets : List.of(sheets.get(0), sheets.get(sheets.size() - 1));
     }
 }

@@ -10,12 +10,16 @@ import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** The door of this stage: one method for each kind of publication. */
 public final class Publications {
+    /** BCP 47 tag of everything that is printed. */
+    public static final String LANGUAGE = "en";
+
     private final Templates templates;
     private final Paper paper;
     private final String language;
@@ -140,15 +144,19 @@ public final class Publications {
      * What a packet's sheets to write on have in common at a level: what to watch for, what was learned, figures to
      * label.
      *
-     * @param before pages that stand before it in the same file
      * @param total pages of the file; 0 while it is not known
      */
-    public Optional<Manuscript> packetSheets(Edition edition, int before, int total, Problems problems) {
+    public Optional<Manuscript> packetSheets(Edition edition, int total, Problems problems) {
         return manuscript(
                 edition.level().title() + " practice sheets",
                 "packet-sheets.ftl",
-                PacketSheets.of(edition, paper, before, total),
+                PacketSheets.of(edition, paper, total),
                 problems);
+    }
+
+    /** The words that date a packet: all that differs between two printings of the same pages. */
+    public static String version(LocalDate printed) {
+        return "version " + PrintedDate.plain(printed);
     }
 
     /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */

@@ -85,11 +85,19 @@ final class RoutineRows {
         return new StopRow(
                 station.no(),
                 station.name(),
-                station.doing(),
+                doing(station),
                 grownUp(stop),
                 said(stop, Kind.SAY_IT).orElse(new Xml("")),
                 said(stop, Kind.IF_YOU_FIND_IT),
                 stop.leaf().head().credits().at().toString());
+    }
+
+    /** What the hands do; at the turn with the words of the club's leader, who teaches the hold. */
+    private String doing(Station station) {
+        String grip = packet.club().practice().grip();
+        return station.no() == FIRST_ON_BACK && !grip.isEmpty()
+                ? station.doing() + " Our hold: " + grip.replaceFirst("\\.$", "") + "."
+                : station.doing();
     }
 
     private Optional<Xml> said(Stop stop, Kind kind) {
@@ -108,23 +116,33 @@ final class RoutineRows {
                 .map(markup::write);
     }
 
-    /** As many stops on a page as it holds; the page is fitted when it is laid out. */
+    /** On as few pages as hold the stops, about as many on each; the page is fitted when it is laid out. */
     private List<RoutinePage> pages(List<StopRow> rows) {
-        double room = look.frame().liveHeight() - HEAD;
-        List<RoutinePage> pages = new ArrayList<>();
+        double most = look.frame().liveHeight() - HEAD;
+        int pages = split(rows, most).size();
+        double all = rows.stream().mapToDouble(this::height).sum() + STRIP;
+        double room = all / pages;
+        while (split(rows, room).size() > pages) {
+            room += ROW_AIR;
+        }
+        return split(rows, Math.min(room, most)).stream().map(RoutineRows::page).toList();
+    }
+
+    private List<List<StopRow>> split(List<StopRow> rows, double room) {
+        List<List<StopRow>> pages = new ArrayList<>();
         List<StopRow> open = new ArrayList<>();
         double used = STRIP;
         for (StopRow row : rows) {
             double height = height(row);
             if (!open.isEmpty() && used + height > room) {
-                pages.add(page(open));
+                pages.add(List.copyOf(open));
                 open.clear();
                 used = 0;
             }
             open.add(row);
             used += height;
         }
-        pages.add(page(open));
+        pages.add(List.copyOf(open));
         return pages;
     }
 

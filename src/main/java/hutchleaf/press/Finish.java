@@ -5,8 +5,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -29,6 +27,9 @@ final class Finish {
 
     /** The date in every file, so that the same content gives the same bytes. */
     private static final String DATE = "2000-01-01T00:00:00Z";
+
+    /** The same date as PDF writes it. */
+    static final String PDF_DATE = "(D:20000101000000+00'00')";
 
     private Finish() {}
 
@@ -57,7 +58,7 @@ final class Finish {
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
-        byte[] xmp = xmp(manuscript).getBytes(StandardCharsets.UTF_8);
+        byte[] xmp = xmp(manuscript.title(), manuscript.language()).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(pdf, new ByteArrayInputStream(xmp)));
     }
 
@@ -75,13 +76,8 @@ final class Finish {
 
     /** Both halves of the ID, which PDFBox would otherwise take from the clock. */
     private static void identity(PDDocument pdf, Manuscript manuscript) {
-        byte[] digest;
-        try {
-            String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
-            digest = MessageDigest.getInstance("SHA-256").digest(content.getBytes(StandardCharsets.UTF_8));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every JDK has SHA-256", e);
-        }
+        String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
+        byte[] digest = Digest.of(content.getBytes(StandardCharsets.UTF_8));
         COSString id = new COSString(Arrays.copyOf(digest, 16));
         COSArray both = new COSArray();
         both.add(id);
@@ -89,7 +85,8 @@ final class Finish {
         pdf.getDocument().setDocumentID(both);
     }
 
-    private static String xmp(Manuscript manuscript) {
+    /** What the file says of itself in XML, PDF/UA's mark included (ISO 14289-1, 5). */
+    static String xmp(String title, String language) {
         return """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/">
@@ -113,7 +110,7 @@ final class Finish {
                 <?xpacket end="r"?>
                 """.replace("PRODUCER", PRODUCER)
                 .replace("DATE", DATE)
-                .replace("LANGUAGE", Xml.escape(manuscript.language()))
-                .replace("TITLE", Xml.escape(manuscript.title()));
+                .replace("LANGUAGE", Xml.escape(language))
+                .replace("TITLE", Xml.escape(title));
     }
 }

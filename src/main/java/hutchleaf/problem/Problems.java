@@ -22,6 +22,10 @@ public final class Problems {
         found.addAll(others.found);
     }
 
+    public void addAll(List<Problem> others) {
+        found.addAll(others);
+    }
+
     public boolean hasErrors() {
         return found.stream().anyMatch(problem -> problem.severity() == Severity.ERROR);
     }

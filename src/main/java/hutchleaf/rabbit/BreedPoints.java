@@ -64,7 +64,7 @@ final class BreedPoints {
     }
 
     private Answer fur() {
-        return known(rabbit.breed().flatMap(breed -> fur(breed).map(fur -> fur.on(breed.name()))), Point.FUR);
+        return known(rabbit.breed().flatMap(breed -> fur(breed).map(fur -> fur.on(breed.name(), level))), Point.FUR);
     }
 
     private Answer furTest() {
@@ -81,6 +81,9 @@ final class BreedPoints {
     }
 
     private Answer showClass() {
+        if (rabbit.breed().isEmpty()) {
+            return new Check("whether your show takes a mixed breed", "a mixed breed has no breed class");
+        }
         Optional<ShowClass> found = ShowClass.of(rabbit, show);
         if (found.isEmpty()) {
             return check(Point.SHOW_CLASS);
@@ -97,11 +100,12 @@ final class BreedPoints {
         }
         String who = found.get().word() + " " + rabbit.sex().word();
         if (found.get() != ShowClass.SENIOR) {
-            return new Check("weight limits of a " + who, "our breed table has the limits of seniors only");
+            return new Check(
+                    "weight limits of " + Spoken.article(who), "our breed table has the limits of seniors only");
         }
         Optional<Limits> limits = rabbit.breed().flatMap(breed -> Limits.senior(breed, rabbit.sex()));
         if (limits.isEmpty()) {
-            return new Check("weight limits of a " + who, NOT_SURE);
+            return new Check("weight limits of " + Spoken.article(who), NOT_SURE);
         }
         String printed = limits.get().printed();
         return rabbit.weight()

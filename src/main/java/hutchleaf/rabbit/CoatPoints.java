@@ -61,7 +61,7 @@ final class CoatPoints {
     private Answer eye() {
         Optional<Colour> row = row();
         if (row.isEmpty()) {
-            return new Check(Point.EYE.ask(), BreedPoints.MIXED);
+            return new Check(Point.EYE.ask(), noRow());
         }
         Colour colour = row.get();
         if (!colour.basis().sure("eye")) {
@@ -78,7 +78,7 @@ final class CoatPoints {
     private Answer nails() {
         Optional<Colour> row = row();
         if (row.isEmpty()) {
-            return new Check(Point.NAILS.ask(), BreedPoints.MIXED);
+            return new Check(Point.NAILS.ask(), noRow());
         }
         if (rabbit.coat().broken()) {
             return new Check(Point.NAILS.ask(), "a broken coat: " + BY_BREED);
@@ -98,7 +98,7 @@ final class CoatPoints {
     private Answer group() {
         Optional<Colour> row = row();
         if (row.isEmpty()) {
-            return new Check(Point.COLOUR_GROUP.ask(), BreedPoints.MIXED);
+            return new Check(Point.COLOUR_GROUP.ask(), noRow());
         }
         if (rabbit.coat().broken()) {
             return new Known("broken", TABLE);
@@ -115,6 +115,10 @@ final class CoatPoints {
     /** The row to go by: a rabbit of mixed breed is held to no variety. */
     private Optional<Colour> row() {
         return rabbit.breed().flatMap(breed -> rabbit.coat().colour());
+    }
+
+    private String noRow() {
+        return rabbit.breed().isPresent() ? "a colour that our table does not have" : BreedPoints.MIXED;
     }
 
     private String breedName() {

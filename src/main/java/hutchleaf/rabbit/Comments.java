@@ -36,8 +36,8 @@ public final class Comments {
         return switch (level) {
             case PRIMARY ->
                 List.of(
-                        new Tick("I like its shape, because "
-                                + shape.map(found -> found.seen(level)).orElse("it fits its breed") + "."),
+                        new Tick(shape.map(found -> "I like its shape, because " + found.seen(level) + ".")
+                                .orElse("I like its back, because it is smooth.")),
                         new Tick("I like its fur, because it is clean and smooth."));
             case JUNIOR -> {
                 List<Comment> three = new ArrayList<>(BodyComments.junior(shape));

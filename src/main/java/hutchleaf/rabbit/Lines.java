@@ -27,6 +27,9 @@ final class Lines {
     private static final Set<Point> FROM_INTERMEDIATE =
             EnumSet.of(Point.WEIGHT_CLASS, Point.COLOUR_GROUP, Point.JUDGES_LOOK_FOR);
 
+    /** What only a breed has. */
+    private static final Set<Point> OF_A_BREED = EnumSet.of(Point.WEIGHT_CLASS, Point.JUDGES_LOOK_FOR);
+
     private final Optional<Rabbit> rabbit;
     private final LocalDate show;
     private final Level level;
@@ -42,6 +45,7 @@ final class Lines {
         Lines lines = new Lines(rabbit, show, level);
         return answers.entrySet().stream()
                 .filter(entry -> reaches(entry.getKey(), level))
+                .filter(entry -> !mixed(rabbit) || !OF_A_BREED.contains(entry.getKey()))
                 .map(entry -> new Line(
                         entry.getKey().stop(),
                         entry.getKey(),
@@ -50,7 +54,12 @@ final class Lines {
                 .toList();
     }
 
-    static boolean reaches(Point point, Level level) {
+    /** Whether it is a rabbit of mixed breed. */
+    static boolean mixed(Optional<Rabbit> rabbit) {
+        return rabbit.filter(own -> own.breed().isEmpty()).isPresent();
+    }
+
+    private static boolean reaches(Point point, Level level) {
         return switch (level) {
             case PRIMARY -> PRIMARY.contains(point);
             case JUNIOR -> !FROM_INTERMEDIATE.contains(point);
@@ -69,6 +78,9 @@ final class Lines {
 
     /** A sentence that the member finishes. */
     private String toFinish(Point point) {
+        if (point == Point.SHOW_CLASS && mixed(rabbit)) {
+            return "It is of mixed breed, so it has no breed class.";
+        }
         return switch (point) {
             case BODY_TYPE -> level == Level.PRIMARY ? "Its shape is …" : "Its body type is …";
             case POSE -> "I show it …";
@@ -99,7 +111,7 @@ final class Lines {
             case EARS -> words.equals("lop") ? "Its ears hang down." : "Its ears stand up.";
             case EYE -> "Its eyes are " + words + ".";
             case FUR -> "Its fur is " + words + ".";
-            case FUR_TEST -> "I stroke it up, and " + words + ".";
+            case FUR_TEST -> shown(own);
             case VARIETY,
                     POSE,
                     AGE,
@@ -132,14 +144,14 @@ final class Lines {
                         : "Its ears are " + words + ": they " + (words.equals("lop") ? "hang down." : "stand up.");
             case EAR_NUMBER ->
                 older ? "The number in its left ear is " + words + "." : "The ear number is " + words + ".";
-            case EYE -> older ? "Both eyes should be " + words + "." : "Its eyes should be " + words + ".";
+            case EYE -> older ? "Both eyes are " + words + ", as they should be." : "Both eyes are " + words + ".";
             case NAILS ->
                 older
-                        ? "All its nails should be " + words + ", and match."
-                        : "Its nails should be " + words + ", and match.";
+                        ? "All its nails are " + words + ", and they match."
+                        : "Its nails are " + words + ", and they match.";
             case SEX_CHECK -> SexCheck.say(own, show, level);
             case FUR -> "The fur type is " + words + ".";
-            case FUR_TEST -> "I stroke it toward the head, and " + words + ".";
+            case FUR_TEST -> shown(own);
             case COLOUR_GROUP -> "Its variety belongs to the group called " + words + ".";
             case JUDGES_LOOK_FOR -> "In " + Spoken.breed(own) + ", judges look for " + words + ".";
         };
@@ -154,15 +166,18 @@ final class Lines {
 
     /** Known only for a senior that was weighed and whose limits are known. */
     private static String weightClass(Rabbit own) {
-        String weight = own.weight().orElseThrow().asWritten();
         Limits limits =
                 own.breed().flatMap(breed -> Limits.senior(breed, own.sex())).orElseThrow();
         String named = "the limits for a senior " + own.sex().word() + ": " + limits.printed() + ".";
         return switch (limits.side(own.weight().orElseThrow())) {
-            case WITHIN -> "It weighs " + weight + ", within " + named;
-            case OVER -> "It weighs " + weight + ", over " + named + " I have told my leader.";
-            case UNDER -> "It weighs " + weight + ", under " + named + " I have told my leader.";
+            case WITHIN -> "Its weight is within " + named;
+            case OVER -> "Its weight is over " + named + " I have told my leader.";
+            case UNDER -> "Its weight is under " + named + " I have told my leader.";
         };
+    }
+
+    private String shown(Rabbit own) {
+        return own.breed().flatMap(BreedPoints::fur).orElseThrow().shown(level);
     }
 
     /** What is seen of its body type; known wherever the body type is. */

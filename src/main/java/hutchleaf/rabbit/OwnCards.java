@@ -30,10 +30,10 @@ public final class OwnCards {
         this.library = library;
     }
 
-    /** The cards of a level: 6 for primary, 9 for junior, 12 for the older levels; each fact keeps its code at every level. */
+    /** The cards of a level: 6 for primary, 9 for junior, 12 for the older levels (10 for a mixed breed). A fact keeps its code. */
     public static List<Card> of(Findings findings, Level level, Library library) {
         OwnCards cards = new OwnCards(findings, level, library);
-        return OwnFact.of(level).stream().map(cards::card).toList();
+        return OwnFact.of(findings, level).stream().map(cards::card).toList();
     }
 
     private Card card(OwnFact fact) {

@@ -46,6 +46,9 @@ enum OwnFact {
             SENIOR_WEIGHT,
             JUDGES_LOOK_FOR);
 
+    /** What cannot be asked of a mixed breed. */
+    private static final List<OwnFact> OF_A_BREED = List.of(SENIOR_WEIGHT, JUDGES_LOOK_FOR);
+
     private final int number;
     private final Point point;
 
@@ -54,14 +57,17 @@ enum OwnFact {
         this.point = point;
     }
 
-    /** The facts of a level, in the order of their codes. */
-    static List<OwnFact> of(Level level) {
+    /** The facts of a level, in the order of their codes; two fewer for a mixed breed at the older levels. */
+    static List<OwnFact> of(Findings findings, Level level) {
         List<OwnFact> facts = switch (level) {
             case PRIMARY -> PRIMARY;
             case JUNIOR -> JUNIOR;
             case INTERMEDIATE, SENIOR -> OLDER;
         };
-        return Arrays.stream(values()).filter(facts::contains).toList();
+        return Arrays.stream(values())
+                .filter(facts::contains)
+                .filter(fact -> !Lines.mixed(findings.rabbit()) || !OF_A_BREED.contains(fact))
+                .toList();
     }
 
     int number() {
@@ -73,22 +79,36 @@ enum OwnFact {
         String kind = findings.kind();
         return switch (this) {
             case AGE -> "How old is " + name + " on show day?";
-            case SHOW_CLASS -> "Which class is " + name + " in on show day?";
+            case SHOW_CLASS ->
+                Lines.mixed(findings.rabbit())
+                        ? "Which show class may take " + name + ", a mixed breed?"
+                        : "Which class is " + name + " in on show day?";
             case EYE -> "What colour should " + name + "’s eyes be?";
             case POSE -> "Which pose belongs to " + kind + "?";
             case BODY_TYPE ->
                 level == Level.PRIMARY ? "What shape is " + kind + "?" : "Which body type belongs to " + kind + "?";
-            case FUR -> "Which fur type belongs to " + kind + "?";
-            case FUR_TEST -> "You stroke " + name + "’s fur up. What should it do?";
+            case FUR -> "Which fur type should " + name + " have?";
+            case FUR_TEST ->
+                wool(findings)
+                        ? "You part " + name + "’s wool gently. What should it be like?"
+                        : "You stroke " + name + "’s fur up. What should it do?";
             case EAR_NUMBER -> "What is the number in " + name + "’s ear?";
             case NAILS -> "What colour should " + name + "’s nails be?";
             case SEX -> "Is " + name + " a buck or a doe?";
             case VARIETY -> "What is " + name + "’s variety called?";
-            case COLOUR_GROUP -> "Which colour group takes in " + name + "’s variety?";
+            case COLOUR_GROUP -> "Which colour group is " + name + "’s variety in?";
             case SENIOR_WEIGHT -> "What may " + senior(findings) + " weigh?";
             case JUDGES_LOOK_FOR -> "What do judges look for in " + kind + "?";
             case BREED -> "What breed is " + name + "?";
         };
+    }
+
+    private static boolean wool(Findings findings) {
+        return findings.rabbit()
+                .flatMap(Rabbit::breed)
+                .flatMap(BreedPoints::fur)
+                .filter(fur -> fur == Fur.WOOL)
+                .isPresent();
     }
 
     private static String senior(Findings findings) {
@@ -103,11 +123,14 @@ enum OwnFact {
         return told(findings, level)
                 .map(words -> Words.of(Spoken.sentence(words)))
                 .orElseGet(() -> new Words(List.of(
-                        new Inline.Text(whereToLook(findings) + ", then write it here: "),
+                        new Inline.Text(whereToLook(findings, level) + ", then write it here: "),
                         new Inline.Blank(this == SENIOR_WEIGHT ? "rabbit.senior weight" : point.blank()))));
     }
 
-    private String whereToLook(Findings findings) {
+    private String whereToLook(Findings findings, Level level) {
+        if (level == Level.PRIMARY) {
+            return "Ask a grown-up";
+        }
         return switch (this) {
             case AGE, SEX, EAR_NUMBER, BREED -> "Find out";
             case SHOW_CLASS,
@@ -134,6 +157,9 @@ enum OwnFact {
                     .flatMap(own -> own.breed().flatMap(breed -> Limits.senior(breed, own.sex())))
                     .map(Limits::printed);
         }
+        if (this == SHOW_CLASS && Lines.mixed(findings.rabbit())) {
+            return Optional.of("often showmanship, where the member is judged: check the rule book");
+        }
         return findings.answer(point) instanceof Known known
                 ? findings.rabbit().map(own -> told(known.words(), own, findings, level))
                 : Optional.empty();
@@ -147,8 +173,7 @@ enum OwnFact {
                         + findings.words(Point.AGE).orElse("") + " old";
             case BODY_TYPE ->
                 words + ": " + breed.flatMap(BreedPoints::shape).orElseThrow().seen(level);
-            case POSE ->
-                words + ". " + breed.flatMap(BreedPoints::pose).orElseThrow().told(level);
+            case POSE -> breed.flatMap(BreedPoints::pose).orElseThrow().told(level);
             case NAILS -> words + ", and they match";
             case SEX -> "a " + words + ": a " + (own.sex() == Sex.BUCK ? "boy" : "girl");
             case BREED -> breed.isPresent() ? Spoken.breed(own) : words;

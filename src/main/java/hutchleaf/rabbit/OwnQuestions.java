@@ -14,14 +14,16 @@ import java.util.Optional;
 public final class OwnQuestions {
     private final Findings findings;
     private final Level level;
+    private final boolean mixed;
     private final List<JudgeQuestion> questions = new ArrayList<>();
 
     private OwnQuestions(Findings findings, Level level) {
         this.findings = findings;
         this.level = level;
+        this.mixed = Lines.mixed(findings.rabbit());
     }
 
-    /** 5 questions for primary, 6 for junior, 8 for the older levels. What is not known is left as a line to write on. */
+    /** 5 questions for primary, 6 for junior, 8 for the older levels (6 for a mixed breed). What is not known is left as a line to write on. */
     public static List<JudgeQuestion> of(Findings findings, Level level) {
         OwnQuestions own = new OwnQuestions(findings, level);
         switch (level) {
@@ -37,7 +39,7 @@ public final class OwnQuestions {
         ask("How old is your rabbit?", 1, point(Point.AGE));
         ask("Is your rabbit a buck or a doe?", 1, point(Point.SEX));
         ask("What colour are your rabbit’s eyes?", 1, point(Point.EYE), plain("both eyes match"));
-        ask("What does its fur do when you stroke it up?", 1, point(Point.FUR_TEST), point(Point.FUR));
+        ask("What does its fur do, or feel like?", 1, point(Point.FUR_TEST), point(Point.FUR));
     }
 
     private void junior() {
@@ -48,7 +50,7 @@ public final class OwnQuestions {
                 point(Point.VARIETY),
                 point(Point.SEX),
                 point(Point.AGE));
-        ask("Which show class is your rabbit in, and why?", 2, point(Point.SHOW_CLASS), point(Point.AGE), classes());
+        showClass(2);
         ask("Show me its pose. Which body type is it?", 2, point(Point.POSE), point(Point.BODY_TYPE));
         ask("Which eyes and nails should it have?", 2, point(Point.EYE), point(Point.NAILS));
         ask("Which fur type is it, and how do you know?", 2, point(Point.FUR), point(Point.FUR_TEST));
@@ -57,8 +59,10 @@ public final class OwnQuestions {
 
     private void older() {
         ask("Introduce your rabbit.", 4, point(Point.BREED), point(Point.VARIETY), point(Point.SEX), point(Point.AGE));
-        ask("Which show class is your rabbit in, and why?", 3, point(Point.SHOW_CLASS), point(Point.AGE), classes());
-        ask("What may it weigh, and what does it weigh?", 2, seniorWeight(), point(Point.WEIGHT));
+        showClass(3);
+        if (!mixed) {
+            ask("What may it weigh, and what does it weigh?", 2, seniorWeight(), point(Point.WEIGHT));
+        }
         ask("Which body type and which pose belong to it?", 2, point(Point.BODY_TYPE), point(Point.POSE));
         ask("Which eyes and nails should it have?", 2, point(Point.EYE), point(Point.NAILS));
         ask(
@@ -67,7 +71,26 @@ public final class OwnQuestions {
                 point(Point.COLOUR_GROUP),
                 point(Point.VARIETY));
         ask("Which fur type is it, and how do you prove it?", 2, point(Point.FUR), point(Point.FUR_TEST));
-        ask("What do judges look for in your breed?", 1, point(Point.JUDGES_LOOK_FOR));
+        if (!mixed) {
+            ask("What do judges look for in your breed?", 1, point(Point.JUDGES_LOOK_FOR));
+        }
+    }
+
+    private void showClass(int enough) {
+        if (mixed) {
+            ask(
+                    "Which classes are open to your rabbit?",
+                    1,
+                    plain("none of the breed classes"),
+                    plain("often showmanship: my show decides"));
+        } else {
+            ask(
+                    "Which show class is your rabbit in, and why?",
+                    enough,
+                    point(Point.SHOW_CLASS),
+                    point(Point.AGE),
+                    classes());
+        }
     }
 
     private void ask(String question, int enough, Words... points) {

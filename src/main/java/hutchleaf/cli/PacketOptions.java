@@ -1,0 +1,51 @@
+package hutchleaf.cli;
+
+import hutchleaf.sheet.Paper;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What was asked of {@code packets}.
+ *
+ * @param folder the club's; empty for the demo club
+ * @param paper in place of the club's own
+ * @param only reprints the packet of this member and nothing else
+ * @param skipBad prints the other members where rows are wrong
+ */
+record PacketOptions(
+        Optional<Path> folder,
+        Path out,
+        Optional<Paper> paper,
+        Optional<Path> content,
+        Optional<Path> templates,
+        Optional<LocalDate> today,
+        Optional<String> only,
+        boolean skipBad,
+        Cards cards,
+        boolean withGuide) {
+    /** Which cards a packet holds beside the member's own. */
+    enum Cards {
+        /** Those that the study plan uses. */
+        PLAN,
+        /** Those of the plan that are new since last year. */
+        NEW_ONLY,
+        /** The whole deck of the level. */
+        WHOLE_DECK
+    }
+
+    /** The plain run on a club's folder. */
+    static PacketOptions of(Optional<Path> folder, Path out) {
+        return new PacketOptions(
+                folder,
+                out,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Cards.PLAN,
+                false);
+    }
+}

@@ -1,0 +1,129 @@
+package hutchleaf.cli;
+
+import hutchleaf.edition.Edition;
+import hutchleaf.edition.Packet;
+import hutchleaf.model.Card;
+import hutchleaf.model.CardCode;
+import hutchleaf.model.Level;
+import hutchleaf.model.Member;
+import hutchleaf.page.DeckPart;
+import hutchleaf.page.Publications;
+import hutchleaf.press.Figures;
+import hutchleaf.press.Merge;
+import hutchleaf.press.Press;
+import hutchleaf.press.Printed;
+import hutchleaf.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Prints packets on one thread, with a press of its own and the parts that all threads share. */
+final class PacketPress {
+    static final String READ = "1-read.pdf";
+    static final String CARDS = "2-cards.pdf";
+    static final String SHEETS = "3-sheets.pdf";
+    static final String GUIDE = "4-guide.pdf";
+
+    private record CardsKey(Level level, List<CardCode> codes, int before) {}
+
+    private record PartKey(Level level, String part) {}
+
+    private final Publications publications;
+    private final Press press;
+    private final SharedParts shared;
+    private final Map<Level, Edition> editions;
+    private final Problems problems = new Problems();
+
+    /**
+     * @param editions of every level, for the judge's paper of a division that is not the level studied
+     */
+    PacketPress(Publications publications, Figures figures, SharedParts shared, Map<Level, Edition> editions) {
+        this.publications = publications;
+        this.press = new Press(figures);
+        this.shared = shared;
+        this.editions = editions;
+    }
+
+    Problems problems() {
+        return problems;
+    }
+
+    /**
+     * The files of a packet by name; fewer where a problem was added.
+     *
+     * @param cards what it holds beside the member's own cards
+     */
+    Map<String, Printed> print(Packet packet, List<Card> cards, boolean withGuide) {
+        Map<String, Printed> files = new LinkedHashMap<>();
+        print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf));
+        cards(packet, cards).ifPresent(pdf -> files.put(CARDS, pdf));
+        sheets(packet).ifPresent(pdf -> files.put(SHEETS, pdf));
+        if (withGuide) {
+            guide(packet).ifPresent(pdf -> files.put(GUIDE, pdf));
+        }
+        return files;
+    }
+
+    private Optional<Printed> print(Optional<hutchleaf.page.Manuscript> manuscript) {
+        return manuscript.flatMap(pages -> press.print(pages, problems));
+    }
+
+    private Optional<Printed> cards(Packet packet, List<Card> cards) {
+        Edition edition = packet.edition();
+        int own = publications.cardSheets(edition, packet.ownCards().size());
+        int others = publications.cardSheets(edition, cards.size());
+        String whose = packet.member().map(Member::firstName).orElse("Any rabbit");
+        String name = whose + (packet.member().isPresent() ? "\u2019s own cards" : " cards");
+        Optional<Printed> first =
+                print(publications.cards(edition, packet.ownCards(), new DeckPart(name, 0, others, false), problems));
+        if (cards.isEmpty()) {
+            return first;
+        }
+        List<CardCode> codes = cards.stream().map(Card::code).toList();
+        DeckPart rest = new DeckPart(edition.level().title() + " deck", own, 0, false);
+        Optional<Printed> second = shared.get(
+                new CardsKey(edition.level(), codes, own),
+                () -> print(publications.cards(edition, cards, rest, problems)));
+        return first.flatMap(mine -> second.map(
+                theirs -> Merge.of("Cards for " + whose(packet), Publications.LANGUAGE, List.of(mine, theirs))));
+    }
+
+    private static String whose(Packet packet) {
+        return packet.member().map(Member::name).orElse("any rabbit");
+    }
+
+    /** What to watch for and to label at the level studied, then the score sheet of the division. */
+    private Optional<Printed> sheets(Packet packet) {
+        Level studied = packet.edition().level();
+        Level division = packet.division();
+        Optional<Printed> score = shared.get(new PartKey(division, "score"), () -> score(packet, division));
+        Optional<Printed> common = shared.get(new PartKey(studied, "sheets"), () -> common(packet.edition()));
+        return shared.get(
+                List.of(studied, division),
+                () -> common.flatMap(pages -> score.map(sheet ->
+                        Merge.of(studied.title() + " practice sheets", Publications.LANGUAGE, List.of(pages, sheet)))));
+    }
+
+    private Optional<Printed> score(Packet packet, Level division) {
+        Edition edition = editions.getOrDefault(division, packet.edition());
+        String club = packet.club().name();
+        return print(
+                division == Level.PRIMARY
+                        ? publications.wentWell(edition, club, problems)
+                        : publications.scoreSheet(edition, club, problems));
+    }
+
+    /** Laid out twice: the first time tells how many pages there are. */
+    private Optional<Printed> common(Edition edition) {
+        return print(publications.packetSheets(edition, 0, problems))
+                .flatMap(counted -> print(publications.packetSheets(edition, counted.pages() + 1, problems)));
+    }
+
+    private Optional<Printed> guide(Packet packet) {
+        Edition edition = packet.edition();
+        return shared.get(
+                new PartKey(edition.level(), "guide"),
+                () -> print(publications.guide(edition, packet.club().name(), problems)));
+    }
+}

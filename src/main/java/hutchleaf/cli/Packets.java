@@ -1,0 +1,142 @@
+package hutchleaf.cli;
+
+import hutchleaf.content.ContentTree;
+import hutchleaf.content.LibraryReader;
+import hutchleaf.contest.ScoreCheck;
+import hutchleaf.edition.Edition;
+import hutchleaf.edition.LeaveOut;
+import hutchleaf.edition.Packet;
+import hutchleaf.model.Level;
+import hutchleaf.model.Library;
+import hutchleaf.model.Member;
+import hutchleaf.page.Publications;
+import hutchleaf.page.Templates;
+import hutchleaf.press.Press;
+import hutchleaf.problem.Problems;
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** {@code packets} from top to bottom: club and content, a packet for each member, the print plan, finished files. */
+final class Packets {
+    private final PacketOptions options;
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Problems problems = new Problems();
+
+    Packets(PacketOptions options, PrintWriter out, PrintWriter err) {
+        this.options = options;
+        this.out = out;
+        this.err = err;
+    }
+
+    int run() {
+        ContentTree tree = Embedded.contentOr(options.content());
+        Optional<Library> library = LibraryReader.read(tree, problems);
+        library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
+        LocalDate now = LocalDate.now(ZoneId.systemDefault());
+        Optional<PacketRoster> roster = library.filter(found -> !problems.hasErrors())
+                .flatMap(found -> PacketRoster.read(options, now, found, new Press(tree::bytes), problems));
+        roster.ifPresent(found -> found.rows().sorted().forEach(err::println));
+        if (roster.isEmpty()
+                || problems.hasErrors()
+                || (roster.get().rows().hasErrors() && !options.skipBad())
+                || roster.get().asked().isEmpty()) {
+            return refused();
+        }
+        return print(roster.get(), library.get(), tree);
+    }
+
+    private int print(PacketRoster roster, Library whole, ContentTree tree) {
+        Library library = LeaveOut.figures(whole, roster.club().show().leaveOut());
+        Map<Level, Edition> editions = new EnumMap<>(Level.class);
+        for (Level level : Level.values()) {
+            editions.put(level, Edition.of(library, level, problems));
+        }
+        Publications publications = new Publications(
+                options.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                options.paper().orElse(roster.club().print().paper()),
+                Publications.LANGUAGE);
+        Contestants numbers = Contestants.of(options.out(), roster.members());
+        List<PacketPrinter.Job> jobs = jobs(roster, editions, numbers);
+        if (problems.hasErrors()) {
+            return refused();
+        }
+        SharedParts shared = new SharedParts();
+        PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
+        try (Outputs outputs = new Outputs(options.out(), "packets")) {
+            PacketPrinter printer = new PacketPrinter(
+                    () -> new PacketPress(publications, tree::bytes, shared, editions), changed, outputs, problems);
+            List<PacketPrinter.Made> made = printer.print(jobs, new Progress(jobs.size(), err)::done);
+            if (options.only().isEmpty()) {
+                new PlanFile(roster, numbers, publications, new Press(tree::bytes), problems).write(made, outputs);
+            }
+            if (problems.hasErrors()) {
+                return refused();
+            }
+            changed.list(outputs);
+            outputs.add(Contestants.FILE, numbers.csv());
+            if (options.only().isEmpty()) {
+                outputs.commit();
+            } else {
+                outputs.commitBeside();
+            }
+            changed.keep(options.out());
+            return finished(made, changed, roster);
+        }
+    }
+
+    private List<PacketPrinter.Job> jobs(PacketRoster roster, Map<Level, Edition> editions, Contestants numbers) {
+        PacketList list = new PacketList(roster.club(), editions, roster.today(), problems);
+        PacketNames names = new PacketNames();
+        List<PacketPrinter.Job> jobs = new ArrayList<>();
+        for (Member member : Contestants.inOrderOfShowing(roster.members())) {
+            String folder = names.of(member, numbers.number(member));
+            if (roster.asked().contains(member)) {
+                list.of(member, numbers.number(member)).ifPresent(packet -> jobs.add(job(packet, folder)));
+            }
+        }
+        if (options.only().isEmpty()) {
+            for (Packet packet : list.byHand(roster.members())) {
+                jobs.add(job(
+                        packet, "packets/any-rabbit-" + packet.edition().level().word() + "/"));
+            }
+        }
+        return jobs;
+    }
+
+    private PacketPrinter.Job job(Packet packet, String folder) {
+        return new PacketPrinter.Job(packet, folder, ChosenCards.of(packet, options.cards()), options.withGuide());
+    }
+
+    private int refused() {
+        problems.sorted().forEach(err::println);
+        err.println("Nothing was written.");
+        return Exit.CONTENT_TO_MEND;
+    }
+
+    private int finished(List<PacketPrinter.Made> made, PagesChanged changed, PacketRoster roster) {
+        problems.sorted().forEach(err::println);
+        Table table = new Table();
+        made.forEach(packet -> table.add(
+                packet.job().folder(),
+                packet.pages().values().stream().mapToInt(Integer::intValue).sum(),
+                packet.sheets(),
+                packet.whom()));
+        table.print(out);
+        if (changed.files() > 0) {
+            out.println("Printed before and changed since: " + changed.files() + " files. " + PagesChanged.LIST + " in "
+                    + options.out() + " tells what to print again.");
+        }
+        if (roster.rows().hasErrors()) {
+            err.println("The rows named above were left out; all others are printed.");
+            return Exit.CONTENT_TO_MEND;
+        }
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,99 @@
+package hutchleaf.cli;
+
+import hutchleaf.cli.PacketOptions.Cards;
+import hutchleaf.sheet.Paper;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code hutchleaf packets}: what each member of a club needs for one show, and how to print it. */
+@Command(
+        name = "packets",
+        mixinStandardHelpOptions = true,
+        description = "Prints a packet for each member of a club, and a plan of what to print.",
+        footer = {"", "Example:", "  hutchleaf packets our-club --out print"})
+final class PacketsCommand implements Callable<Integer> {
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    @Parameters(
+            paramLabel = "FOLDER",
+            arity = "0..1",
+            description = "the club's folder with club.md and members.csv (default: the demo club)")
+    private @Nullable Path folder;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "where the PDFs go (default: ${DEFAULT-VALUE})")
+    private Path target = Path.of("out");
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: what club.md says)")
+    private @Nullable Paper paper;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
+    private @Nullable Path content;
+
+    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
+    private @Nullable Path templates;
+
+    @Option(names = "--today", paramLabel = "DATE", description = "the day to print as, for example 2026-06-27")
+    private @Nullable LocalDate today;
+
+    @Option(names = "--only", paramLabel = "NAME", description = "prints this member's packet again and nothing else")
+    private @Nullable String only;
+
+    @Option(names = "--skip-bad", description = "prints the other members where rows of the roster are wrong")
+    private boolean skipBad;
+
+    @Option(names = "--whole-deck", description = "puts every card of the level into the packets")
+    private boolean wholeDeck;
+
+    @Option(names = "--new-only", description = "leaves out cards that a member's level had last year")
+    private boolean newOnly;
+
+    @Option(names = "--with-guide", description = "adds the study guide to each packet")
+    private boolean withGuide;
+
+    PacketsCommand(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Path> missing = Stream.of(
+                        Optional.ofNullable(folder), Optional.ofNullable(content), Optional.ofNullable(templates))
+                .flatMap(Optional::stream)
+                .filter(path -> !Files.isDirectory(path))
+                .findFirst();
+        if (missing.isPresent()) {
+            err.println(missing.get() + ": there is no such folder; name one that is there");
+            return Exit.WRONG_ARGUMENTS;
+        }
+        if (wholeDeck && newOnly) {
+            err.println("--whole-deck and --new-only: one asks for all cards, the other for some; use one of them");
+            return Exit.WRONG_ARGUMENTS;
+        }
+        return new Packets(
+                        new PacketOptions(
+                                Optional.ofNullable(folder),
+                                target,
+                                Optional.ofNullable(paper),
+                                Optional.ofNullable(content),
+                                Optional.ofNullable(templates),
+                                Optional.ofNullable(today),
+                                Optional.ofNullable(only),
+                                skipBad,
+                                wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
+                                withGuide),
+                        out,
+                        err)
+                .run();
+    }
+}
