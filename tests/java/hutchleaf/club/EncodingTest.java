@@ -58,6 +58,12 @@ final class EncodingTest {
     }
 
     @Test
+    void zerosInPlainTextAreRefused() {
+        assertThat(new Folder(temp).members("name\0,born\n").problems())
+                .containsExactly("club/members.csv: the file is in no encoding that we know; " + MEND);
+    }
+
+    @Test
     void aSpreadsheetsOwnFileIsRefused() {
         assertThat(new Folder(temp).members(new byte[] {'P', 'K', 3, 4, 0}).problems())
                 .containsExactly("club/members.csv: this is no plain text but a spreadsheet's own file; " + MEND);

@@ -10,7 +10,8 @@ import java.util.Optional;
 enum Fur {
     FLYBACK("it snaps back at once", "it snaps back at once", "it snaps back at once"),
     ROLLBACK("it drifts back slowly", "it drifts back slowly", "it drifts back slowly and softly"),
-    STANDING("it stays up", "it stays up until I stroke it back", "it stays up until I stroke it back towards the tail"),
+    STANDING(
+            "it stays up", "it stays up until I stroke it back", "it stays up until I stroke it back towards the tail"),
     REX(
             "it feels like velvet",
             "it springs upright and feels like velvet",
