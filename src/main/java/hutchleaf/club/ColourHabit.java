@@ -20,21 +20,30 @@ final class ColourHabit {
             "Californian", List.of("pointed white, *"),
             "Tan", List.of("* tan"),
             "Silver Marten", List.of("* silver marten", "* marten"),
-            "Harlequin", List.of("harlequin, *"),
-            "American Sable", List.of("Siamese *"));
+            "Harlequin", List.of("harlequin, *"));
+
+    /** The row of a breed's coat, and the words that its owners say in its place. */
+    private record OwnCoat(String row, Set<String> said) {}
+
+    private static final OwnCoat SILVER =
+            new OwnCoat("silver", Set.of("black", "blue", "brown", "chocolate", "fawn", "lilac"));
+    private static final OwnCoat HOTOT = new OwnCoat("Hotot", Set.of("black", "chocolate", "blue", "lilac"));
 
     /** Breeds with one row for the coat, whatever colour lies under it; the colour is what is said. */
-    private static final Map<String, String> COATS = Map.of(
-            "Silver", "silver",
-            "Silver Fox", "silver fox",
-            "Blanc de Hotot", "Hotot",
-            "Dwarf Hotot", "Hotot");
-
-    private static final Set<String> UNDER_A_COAT =
-            Set.of("black", "blue", "brown", "chocolate", "fawn", "lilac", "tortoise");
+    private static final Map<String, OwnCoat> COATS = Map.of(
+            "Silver",
+            SILVER,
+            "Silver Fox",
+            SILVER,
+            "Blanc de Hotot",
+            HOTOT,
+            "Dwarf Hotot",
+            HOTOT,
+            "American Sable",
+            new OwnCoat("Siamese sable", Set.of("sable")));
 
     /** Breeds of one colour, called like the breed, that has no row in the colour table. */
-    private static final Set<String> OWN_COLOUR = Set.of("Champagne d'Argent", "Argente Brun", "Creme d'Argent");
+    private static final Set<String> OWN_COLOUR = Set.of("Champagne d’Argent", "Argente Brun", "Creme d’Argent");
 
     private ColourHabit() {}
 
@@ -47,8 +56,9 @@ final class ColourHabit {
 
     /** The row of the breed's coat, when only the colour under it is written. */
     static Optional<String> coat(Optional<Breed> breed, String typed) {
-        return breed.filter(named -> UNDER_A_COAT.contains(ColourName.key(typed)))
-                .flatMap(named -> Optional.ofNullable(COATS.get(named.name())));
+        return breed.flatMap(named -> Optional.ofNullable(COATS.get(named.name())))
+                .filter(coat -> coat.said().contains(ColourName.key(typed)))
+                .map(OwnCoat::row);
     }
 
     /** Whether the words are those of the breed's own name, and the breed has its colour to itself. */

@@ -96,6 +96,11 @@ record Divisions(List<DivisionRule> rules, LocalDate countedOn, LocalDate show) 
         return (int) ChronoUnit.YEARS.between(born, day);
     }
 
+    /** {@code 1 year old}, {@code 8 years old}. */
+    static String old(int years) {
+        return years + (years == 1 ? " year old" : " years old");
+    }
+
     private Set<By> kinds() {
         return rules.stream().map(DivisionRule::by).collect(Collectors.toCollection(() -> EnumSet.noneOf(By.class)));
     }
@@ -119,7 +124,7 @@ record Divisions(List<DivisionRule> rules, LocalDate countedOn, LocalDate show) 
         int value = value(by, member).orElseThrow();
         String day = " on " + DateForm.printed(countedOn);
         return switch (by) {
-            case AGE -> value + (value == 1 ? " year" : " years") + " old" + day;
+            case AGE -> old(value) + day;
             case GRADE -> (value == 0 ? "in kindergarten" : "in grade " + value) + day;
             case EXPERIENCE -> "in year " + value + " in a club";
         };

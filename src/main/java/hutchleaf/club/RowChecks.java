@@ -28,7 +28,8 @@ final class RowChecks {
 
     static void memberAge(int years, Cells cells) {
         if (years < YOUNGEST_MEMBER || years > OLDEST_MEMBER) {
-            cells.warn("the member is " + years + " years old on the show day", "look at the year of 'birth_date'");
+            cells.warn(
+                    "the member is " + Divisions.old(years) + " on the show day", "look at the year of 'birth_date'");
         }
     }
 
@@ -55,7 +56,7 @@ final class RowChecks {
                     "a kit under " + WEANED_WEEKS + " weeks stays at home with its mother: show another rabbit");
         } else if (Divisions.years(born, show) > OLDEST_RABBIT) {
             cells.warn(
-                    "'" + name + "' is " + Divisions.years(born, show) + " years old on the show day",
+                    "'" + name + "' is " + Divisions.old(Divisions.years(born, show)) + " on the show day",
                     "look at the year of 'rabbit_birth_date'");
         }
     }

@@ -52,9 +52,10 @@ record WeightLimits(double least, double most) {
                         .ifPresent(breed -> parse(cell(breed, rabbit.sex()))
                                 .filter(limits -> !limits.hold(weight.pounds()))
                                 .ifPresent(limits -> cells.warn(
-                                        "'" + rabbit.name() + "' weighs " + weight.asWritten() + ", and a senior "
-                                                + rabbit.sex().word() + " of the " + breed.name() + " "
-                                                + cell(breed, rabbit.sex()) + " lb",
+                                        "'" + rabbit.name() + "' weighs " + weight.asWritten()
+                                                + ", outside the limits of a senior "
+                                                + rabbit.sex().word() + " of the " + breed.name() + " ("
+                                                + cell(breed, rabbit.sex()) + ", in pounds)",
                                         "weigh it again and ask before you enter it in a breed class"))));
     }
 
