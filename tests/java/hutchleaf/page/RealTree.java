@@ -52,6 +52,20 @@ final class RealTree {
                 "label " + level + paper, key -> print(publications(paper).labelIt(edition(level), new Problems())));
     }
 
+    static Printed scoreSheet(Level level, Paper paper) {
+        return PRINTED.computeIfAbsent(
+                "score " + level + paper,
+                key -> print(publications(paper).scoreSheet(edition(level), "A Club", new Problems())));
+    }
+
+    /** The first cards of a level's deck, as many as wanted. */
+    static Printed cards(Level level, Paper paper, int many) {
+        Edition edition = edition(level);
+        return PRINTED.computeIfAbsent(
+                many + " cards " + level + paper,
+                key -> print(publications(paper).cards(edition, edition.deck().subList(0, many), new Problems())));
+    }
+
     private static Publications publications(Paper paper) {
         return new Publications(Templates.folder(Path.of("templates")), paper, "en");
     }

@@ -73,12 +73,12 @@ final class Binder {
         return file.toByteArray();
     }
 
-    /** Writes the longest part first: it is the one that other files share, and its written form is kept. */
+    /** Writes the largest part first: it is the one that other files share, so that its written form is kept, and its
+     * fonts are the likeliest to cover others. */
     private void gather() {
         List<Integer> places = IntStream.range(0, parts.size())
                 .boxed()
-                .sorted(Comparator.comparingInt(
-                        place -> -parts.get(place).contents().pages()))
+                .sorted(Comparator.comparingInt(place -> -parts.get(place).weight()))
                 .toList();
         Map<Integer, Gathering> byPlace = new TreeMap<>();
         for (int place : places) {

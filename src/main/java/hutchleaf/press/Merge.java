@@ -6,7 +6,7 @@ import java.util.Map;
 
 /**
  * Binds finished documents into one: pages of any size in order, with their tags, links and bookmarks. A document that
- * is bound many times is taken apart once, as long as it is the same object; the longest of each list then costs little
+ * is bound many times is taken apart once, as long as it is the same object; the largest of each list then costs little
  * more than copying it.
  */
 public final class Merge {

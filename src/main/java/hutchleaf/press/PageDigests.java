@@ -27,7 +27,7 @@ public final class PageDigests {
      * One digest for each page, in order: 32 hexadecimal digits, the same in every run.
      *
      * @param ignored words that do not count wherever they stand, such as a line with the edition's date; line breaks
-     *     and spaces in them do not matter; may be empty
+     *     and spaces in them do not matter, but they must be of one style; may be empty
      */
     public static List<String> of(Printed printed, String ignored) {
         try (InputStream in = printed.open();

@@ -37,6 +37,7 @@ final class Part {
     private final List<Piece> pieces;
     private final Contents contents;
     private final byte[] digest;
+    private final int weight;
     private @Nullable Gathering first;
 
     /**
@@ -46,6 +47,7 @@ final class Part {
         this.pieces = List.copyOf(pieces);
         this.contents = contents;
         this.digest = digest.clone();
+        this.weight = pieces.stream().mapToInt(Piece::weight).sum();
     }
 
     List<Piece> pieces() {
@@ -58,6 +60,11 @@ final class Part {
 
     byte[] digest() {
         return digest.clone();
+    }
+
+    /** In bytes, about as much as it takes in a file. */
+    int weight() {
+        return weight;
     }
 
     /** A piece and all it leads to. */

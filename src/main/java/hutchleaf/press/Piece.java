@@ -47,6 +47,11 @@ final class Piece {
         return stream;
     }
 
+    /** In bytes, before it is packed. */
+    int weight() {
+        return text.length + data.length;
+    }
+
     /** Whether it refers to nothing, so that an equal one of another part can stand for it. */
     boolean standsAlone() {
         return targets.length == 0;

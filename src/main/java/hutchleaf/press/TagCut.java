@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class TagCut {
     private static final COSName TABLE = COSName.getPDFName("Table");
+    private static final COSName ROW = COSName.getPDFName("TR");
     private static final COSName LINK = COSName.getPDFName("Link");
     private static final COSName SPAN = COSName.getPDFName("Span");
     private static final COSName MCID = COSName.getPDFName("MCID");
@@ -74,8 +75,8 @@ final class TagCut {
         for (COSBase kid : kids) {
             any |= isTag(kid) ? isAlive((COSDictionary) kid) : stays(kid, tag);
         }
-        // An empty cell is a cell all the same.
-        any |= kids.isEmpty() && is(tag, CELLS) && onPage(tag.getCOSDictionary(COSName.PG));
+        // A row to write in is a row all the same.
+        any |= ROW.equals(tag.getCOSName(COSName.S)) && !hasContent(tag) && isRowOfPages(kids);
         alive.put(tag, any);
         return any;
     }
@@ -87,8 +88,12 @@ final class TagCut {
         return pages.contains(page(kid, tag));
     }
 
-    private boolean onPage(@Nullable COSDictionary page) {
-        return page == null || pages.contains(page);
+    private static boolean hasContent(COSDictionary tag) {
+        return TagMend.kids(tag).stream().anyMatch(kid -> !isTag(kid) || hasContent((COSDictionary) kid));
+    }
+
+    private boolean isRowOfPages(List<COSBase> cells) {
+        return cells.stream().anyMatch(cell -> pages.contains(((COSDictionary) cell).getCOSDictionary(COSName.PG)));
     }
 
     private void cut(COSDictionary tag, boolean allRows) {
