@@ -159,6 +159,11 @@ public final class Publications {
         return "version " + PrintedDate.plain(printed);
     }
 
+    /** A date as a page prints it: {@code 8 August 2026}. */
+    public static String date(LocalDate date) {
+        return PrintedDate.plain(date);
+    }
+
     /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
     public Optional<Manuscript> packet(Packet packet, Problems problems) {
         String whose = packet.member().map(Member::name).orElse("any rabbit");
