@@ -379,12 +379,14 @@ final class RosterTest {
         Folder.Read read = new Folder(temp)
                 .keys("grip: an open hand")
                 .members(Folder.rows("member_name=Зоя; rabbit_name=Σοφία; breed=mixed; colour=grå"));
-        assertThat(read.roster().orElseThrow().names().map(written -> written.at() + " " + written.text()))
+        assertThat(read.roster().orElseThrow().clubNames().map(written -> written.at() + " " + written.text()))
                 .containsExactly(
                         "club/club.md Quarry Bend Small Stock Club",
                         "club/club.md the show",
                         "club/club.md an open hand",
-                        "club/club.md:7 Dear members.",
+                        "club/club.md:7 Dear members.");
+        assertThat(Roster.names(read.only()).map(written -> written.at() + " " + written.text()))
+                .containsExactly(
                         "club/members.csv:2 Зоя",
                         "club/members.csv:2 Σοφία",
                         "club/members.csv:2 QB1",
