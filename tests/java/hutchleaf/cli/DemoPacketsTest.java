@@ -294,6 +294,31 @@ final class DemoPacketsTest {
         }
     }
 
+    /** Sheets: a page each, both sides of one where a file is read; cards on card (ceil, see a ream's arithmetic). */
+    @Test
+    void thePrintPlanAddsUpToThePagesOfTheFiles() throws IOException {
+        int plain = 0;
+        int card = 0;
+        int pages = 0;
+        for (String packet : packets()) {
+            int read = count(bytes("packets/" + packet + "/1-read.pdf"));
+            int cards = count(bytes("packets/" + packet + "/2-cards.pdf"));
+            int sheets = count(bytes("packets/" + packet + "/3-sheets.pdf"));
+            plain += (read + 1) / 2 + sheets;
+            card += cards;
+            pages += read + cards + sheets;
+        }
+        int spare = (plain * 5 + 99) / 100 + (card * 5 + 99) / 100;
+        String plan = all("print-plan.pdf");
+        assertThat(plan)
+                .contains((plain + card + spare) + " sheets")
+                .contains(pages + " pages at 10 a minute")
+                .contains("Spare plain paper, 5 % of " + plain)
+                .contains("Spare card, 5 % of " + card)
+                .contains("14 members");
+        assertThat(run.out()).containsPattern("in all +" + pages + " +" + (plain + card));
+    }
+
     /** ISO 14289-1:2014, by veraPDF: the merged files as well as the plain ones. */
     @ParameterizedTest
     @ValueSource(
