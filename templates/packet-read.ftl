@@ -63,20 +63,20 @@
 </#macro>
 
 <#list rabbits as r>
-<div class="page" id="${r.anchor}" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page on ${r.name?has_content?then(r.name, 'any rabbit')}">
+<div class="page" id="${r.anchor}" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page on ${r.name?has_content?then(r.name, 'any rabbit')}">
   <h2 class="plain">My rabbit<#if r.name?has_content>: ${r.name}</#if></h2>
   <@strip r=r/>
-  <@section heading="See it"><@figures pictures=r.pictures/></@section>
+  <#if r.pictures?has_content><@section heading="See it"><@figures pictures=r.pictures/></@section></#if>
   <div class="sec"><div class="rail" style="width:100mm"><h3>What the judge should find</h3></div><div class="body" style="min-height:${u}pt">&#160;</div>
   <table class="data wide finds" style="margin-top:0">
     <thead><tr><th scope="col" class="stops">Stop</th><th scope="col" class="point">What</th><th scope="col" class="found"><#if r.name?has_content>On ${r.name}<#else>On this rabbit</#if></th><th scope="col">How I say it</th></tr></thead>
     <tbody><#list r.finds as find><tr><td class="stops">${find.stops}</td><td class="point">${find.point}</td><td>${find.found}</td><td><#if find.say??><em>&#8220;${find.say}&#8221;</em><#else>&#160;</#if></td></tr></#list></tbody>
   </table></div>
 </div>
-<div class="page" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page on the breed of ${r.name?has_content?then(r.name, 'any rabbit')}">
+<div class="page" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page on the breed of ${r.name?has_content?then(r.name, 'any rabbit')}">
   <#if r.breed?has_content>
   <h2 class="plain">The breed: ${r.breedName}</h2>
-  <table class="facts breed" style="width:${f.live}mm"><tbody><#list r.breed as fact><tr><td class="label">${fact.label}</td><td class="value"><#if fact.value??>${fact.value}<#else><span class="check">check your breed standard</span> <span class="write">&#160;</span></#if></td></tr></#list></tbody></table>
+  <table class="facts breed" style="width:${f.live}mm"><tbody><#list r.breed as fact><tr><td class="label">${fact.label}</td><td class="value"><#if fact.value??>${fact.value}<#else><span class="check"><#if look.primary>ask a grown-up<#else>check your breed standard</#if></span> <span class="write">&#160;</span></#if></td></tr></#list></tbody></table>
   <p class="note" style="margin-top:1.5mm">Rules change. Your breed standard and the rule book of your show come first.</p>
   <#else>
   <h2 class="plain">About ${r.name?has_content?then(r.name, 'this rabbit')}</h2>
@@ -96,7 +96,7 @@
   </#if>
 </div>
 <#if r.questions?size gt 6>
-<div class="page" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page of questions about ${r.name?has_content?then(r.name, 'any rabbit')}">
+<div class="page" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page of questions about ${r.name?has_content?then(r.name, 'any rabbit')}">
   <h2 class="plain">Questions about <#if r.name?has_content>${r.name}<#else>my rabbit</#if></h2>
   <p>Cover the points, answer aloud, then look. Any true words will do.</p>
   <@section heading="A judge may ask" railLines=2><@asked r=r/></@section>
@@ -142,7 +142,7 @@
   <p class="key"><@marks.rabbit width=5/> ten minutes with the rabbit, in cool hours, an adult near; stop if it kicks, pants or shakes. The soft toy comes first; the numbers are stops. ${plan.busiest?cap_first}.<#list plan.notes as note> ${note}</#list></p>
 </div>
 
-<div class="page" id="log" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the practice log">
+<div class="page" id="log" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the practice log">
   <h2 class="plain">Practice log</h2>
   <@section heading="With the rabbit" railLines=2><@list items=lists.withRabbit/></@section>
   <table class="log"><thead><tr><th scope="col" style="width:24mm">Date</th><th scope="col" style="width:20mm">Minutes</th><th scope="col" style="width:34mm">Stops</th><th scope="col">How was the rabbit?</th><th scope="col" style="width:24mm">Adult</th></tr></thead>
@@ -158,7 +158,7 @@
   </#if>
 </div>
 
-<div class="page" id="checklist" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the show-day checklist">
+<div class="page" id="checklist" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the show-day checklist">
   <h2 class="plain">Show-day checklist</h2>
   <#list lists.checks as check>
   <@section heading=check.heading railLines=2 class="checks"><#list check.items as item><div class="item"><@marks.tick size=look.primary?then(7, 5)/>${item}</div></#list></@section>

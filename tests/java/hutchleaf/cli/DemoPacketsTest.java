@@ -4,20 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
+import java.awt.Rectangle;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,15 +58,21 @@ final class DemoPacketsTest {
         });
     }
 
-    /** What stands in the right column, line by line: in a file bold words are painted after the others. */
+    /** What stands in the right column, line by line. */
     private static String speech(String file) {
-        return PdfWords.of(bytes(file)).stream()
-                .filter(word -> word.x() > 80)
-                .sorted(Comparator.comparing(PdfWords.Word::page)
-                        .thenComparing(word -> Math.round(word.y()))
-                        .thenComparing(PdfWords.Word::x))
-                .map(PdfWords.Word::text)
-                .collect(Collectors.joining(" "));
+        try (PDDocument document = Loader.loadPDF(bytes(file))) {
+            PDFTextStripperByArea stripper = new PDFTextStripperByArea();
+            stripper.setSortByPosition(true);
+            stripper.addRegion("right", new Rectangle(230, 0, 400, 850));
+            StringBuilder text = new StringBuilder();
+            for (PDPage page : document.getPages()) {
+                stripper.extractRegions(page);
+                text.append(stripper.getTextForRegion("right")).append(' ');
+            }
+            return text.toString().replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static String all(String file) {
@@ -285,6 +292,31 @@ final class DemoPacketsTest {
             }
             assertThat(String.join(" ", pages)).as(packet).contains("Pocket sheet 1 Fold");
         }
+    }
+
+    /** Sheets: a page each, both sides of one where a file is read; cards on card (ceil, see a ream's arithmetic). */
+    @Test
+    void thePrintPlanAddsUpToThePagesOfTheFiles() throws IOException {
+        int plain = 0;
+        int card = 0;
+        int pages = 0;
+        for (String packet : packets()) {
+            int read = count(bytes("packets/" + packet + "/1-read.pdf"));
+            int cards = count(bytes("packets/" + packet + "/2-cards.pdf"));
+            int sheets = count(bytes("packets/" + packet + "/3-sheets.pdf"));
+            plain += (read + 1) / 2 + sheets;
+            card += cards;
+            pages += read + cards + sheets;
+        }
+        int spare = (plain * 5 + 99) / 100 + (card * 5 + 99) / 100;
+        String plan = all("print-plan.pdf");
+        assertThat(plan)
+                .contains((plain + card + spare) + " sheets")
+                .contains(pages + " pages at 10 a minute")
+                .contains("Spare plain paper, 5 % of " + plain)
+                .contains("Spare card, 5 % of " + card)
+                .contains("14 members");
+        assertThat(run.out()).containsPattern("in all +" + pages + " +" + (plain + card));
     }
 
     /** ISO 14289-1:2014, by veraPDF: the merged files as well as the plain ones. */

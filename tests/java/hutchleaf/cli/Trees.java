@@ -24,7 +24,8 @@ final class Trees {
             "contest/scoresheet.md",
             "contest/questions.md",
             "contest/divisions.md",
-            "contest/went-well.md");
+            "contest/went-well.md",
+            "contest/packet.md");
 
     /** No figure to label: none of the figures is copied. */
     private static final String NO_LABELS =

@@ -193,6 +193,23 @@ final class DivisionsTest {
         assertThat(said()).isEmpty();
     }
 
+    /** Bands of "age in September": 5 to 7, 8 to 10, 11 to 13, 14 to 18. */
+    @ParameterizedTest
+    @CsvSource({
+        "2017-04-11, 2, PRIMARY, 8 now and 7 a year before",
+        "2017-04-11, , PRIMARY, as long as nobody says it is the first year",
+        "2017-04-11, 1, , new this year",
+        "2014-10-30, 3, JUNIOR, 10 now and 9 a year before",
+        "2014-09-01, 3, JUNIOR, 11 now and 10 a year before",
+        "2020-09-01, 2, , 5 now and too young a year before"
+    })
+    void theLevelOfLastYearIsThatOfTheDivisionAYearBefore(LocalDate born, Integer years, Level level, String why) {
+        assertThat(divisions("age in September", LocalDate.of(2025, 9, 1))
+                        .lastYear(new Counted(Optional.of(born), Optional.empty(), Optional.ofNullable(years))))
+                .as(why)
+                .isEqualTo(Optional.ofNullable(level));
+    }
+
     private static Divisions divisions(String ruleSet, LocalDate counted) {
         return new Divisions(
                 Folder.LIBRARY.contest().divisions().stream()

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -379,7 +380,10 @@ final class RosterTest {
         Folder.Read read = new Folder(temp)
                 .keys("grip: an open hand")
                 .members(Folder.rows("member_name=Зоя; rabbit_name=Σοφία; breed=mixed; colour=grå"));
-        assertThat(read.roster().orElseThrow().names().map(written -> written.at() + " " + written.text()))
+        Roster roster = read.roster().orElseThrow();
+        Stream<Roster.Written> names =
+                Stream.concat(roster.clubNames(), roster.members().stream().flatMap(Roster::names));
+        assertThat(names.map(written -> written.at() + " " + written.text()))
                 .containsExactly(
                         "club/club.md Quarry Bend Small Stock Club",
                         "club/club.md the show",

@@ -128,6 +128,10 @@ final class PacketPages {
         Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.EAR_NUMBER, Point.AGE, Point.WEIGHT_CLASS)
                 .map(point -> RabbitPages.fact(first.findings(), point, point == Point.SHOW_CLASS))
                 .forEach(facts::add);
+        first.findings()
+                .classNote()
+                .ifPresent(note -> facts.add(
+                        new FactView("Mind its age", Optional.of(new Xml(Xml.escape(note))), Optional.empty())));
         return facts;
     }
 

@@ -1,9 +1,11 @@
 package hutchleaf.page;
 
+import hutchleaf.edition.Edition;
 import hutchleaf.edition.OwnRabbit;
 import hutchleaf.edition.Packet;
 import hutchleaf.model.Block.Picture;
 import hutchleaf.model.Breed;
+import hutchleaf.model.Drawing;
 import hutchleaf.model.JudgeQuestion;
 import hutchleaf.model.Level;
 import hutchleaf.model.Rabbit;
@@ -21,6 +23,7 @@ import hutchleaf.rabbit.OwnQuestions;
 import hutchleaf.rabbit.Point;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -35,18 +38,20 @@ final class RabbitPages {
 
     private final Findings findings;
     private final Level level;
+    private final Map<String, Drawing> drawings;
     private final FigureViews figures;
     private final Markup markup;
 
-    private RabbitPages(OwnRabbit rabbit, Level level, FigureViews figures, Markup markup) {
+    private RabbitPages(OwnRabbit rabbit, Edition edition, FigureViews figures, Markup markup) {
         this.findings = rabbit.findings();
-        this.level = level;
+        this.level = edition.level();
+        this.drawings = edition.library().tables().drawings();
         this.figures = figures;
         this.markup = markup;
     }
 
     static RabbitView of(OwnRabbit rabbit, Packet packet, FigureViews figures, Markup markup, String anchor) {
-        return new RabbitPages(rabbit, packet.edition().level(), figures, markup).view(anchor);
+        return new RabbitPages(rabbit, packet.edition(), figures, markup).view(anchor);
     }
 
     private RabbitView view(String anchor) {
@@ -57,7 +62,9 @@ final class RabbitPages {
                 Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.AGE, Point.EAR_NUMBER)
                         .map(point -> fact(findings, point, false))
                         .toList(),
-                figures.row(pictures()),
+                figures.row(pictures().stream()
+                        .filter(picture -> drawings.containsKey(picture.file()))
+                        .toList()),
                 findings.lines().stream()
                         .filter(line -> !TOLD.contains(line.point()))
                         .map(this::find)
@@ -94,10 +101,12 @@ final class RabbitPages {
                 Optional.of(line.say()).filter(say -> !say.isEmpty()));
     }
 
-    private static Xml found(Answer answer) {
+    private Xml found(Answer answer) {
         return answer instanceof Answer.Known known
                 ? new Xml(Xml.escape(known.words()))
-                : new Xml("<span class=\"check\">check your breed standard</span>"
+                : new Xml("<span class=\"check\">"
+                        + (level == Level.PRIMARY ? "ask a grown-up" : "check your breed standard")
+                        + "</span>"
                         + "<span class=\"write\">\u00A0</span>");
     }
 
