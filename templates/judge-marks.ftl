@@ -12,6 +12,9 @@ svg { display: block; }
 .of { position: absolute; right: 1mm; bottom: 0.7mm; font-size: 10pt; line-height: 1; white-space: nowrap; }
 .hline { position: absolute; height: 0; } .vline { position: absolute; width: 0; }
 strong { font-weight: bold; }
+.in { position: absolute; } .f12 { font-size: 12pt; } .f11 { font-size: 11pt; } .f10 { font-size: 10pt; } .in div { line-height: 5mm; }
+<#-- What fits in no size is cut, not printed over its neighbour. -->
+.in .flows { font-size: 10pt; height: 5mm; overflow: hidden; white-space: nowrap; }
 </#macro>
 
 <#-- A line along the page, its middle at y. -->
@@ -28,3 +31,12 @@ strong { font-weight: bold; }
 
 <#-- Words with a line to write on after them; gap: where the line begins. -->
 <#macro field label x gap x2 y bold=false><@words x=x y=y - 2.3 bold=bold>${label}</@words><@hline x1=gap x2=x2 y=y/></#macro>
+
+<#-- Words written on a field's line beforehand, in the largest size that fits; y: the line. -->
+<#macro filled x x2 y sizes="f12 f11 f10" bold=false><div class="in" style="left:${x + 0.8}mm;top:${y - 5}mm;width:${x2 - x - 1}mm<#if bold>;font-weight:bold</#if>"><div data-fit="${sizes}" data-fit-height="5.2mm" data-fit-else="flow"><#nested/></div></div></#macro>
+
+<#-- The tick in a box that is made beforehand. -->
+<#macro ticked x y size=4><div class="at" style="left:${x}mm;top:${y}mm"><svg xmlns="http://www.w3.org/2000/svg" aria-label="ticked" viewBox="0 0 4 4" width="${size}mm" height="${size}mm"><path d="M0.9 2.1L1.7 3L3.2 0.9" fill="none" stroke="black" stroke-width="0.6"/></svg></div></#macro>
+
+<#-- Judge 1 or judge 2, with one of them ticked where it is known; the two boxes begin at x1 and x2. -->
+<#macro judge head x1 x2 y><@box class="small" x=x1 y=y w=4 h=4/><@box class="small" x=x2 y=y w=4 h=4/><#if head.judge??><@ticked x=(head.judge == 1)?then(x1, x2) y=y/></#if></#macro>

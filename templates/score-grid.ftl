@@ -12,27 +12,35 @@
 <style>
 @page { size: ${at.width}mm ${at.height}mm; margin: 0; }
 <@j.style/>
-.page { position: relative; width: ${at.width}mm; height: ${at.height - 1}mm; }
+.page { position: relative; width: ${at.width}mm; height: ${at.height - 1}mm; } .later { page-break-before: always; }
 .row { font-size: 10pt; line-height: 4.1mm; }
 </style>
+<#if head??><bookmarks><#list grids as grid><bookmark name="Score grid<#if grids?size gt 1> ${grid?counter}</#if>" href="#g${grid?counter}"/></#list></bookmarks></#if>
 </head>
 <body>
-<div class="page">
+<#list grids as grid>
+<div class="page<#if !grid?is_first> later</#if>"<#if head??> id="g${grid?counter}"</#if>>
   <#assign line1 = at.top + 5.6 line2 = line1 + 7.8>
   <@j.words x=left y=line1 - 2.6 pt=16 bold=true tag="h1">Score grid, ten contestants</@j.words>
   <div class="at" style="left:83mm;top:${line1 - 4.9}mm"><@marks.toes n=look.toes half=5/></div>
   <@j.words x=95 y=line1 - 2.6 pt=13 bold=true>${look.level}</@j.words>
   <#assign wider = at.width - 279.4>
-  <@j.field label="Class" x=127 gap=137.5 x2=160 y=line1/>
-  <@j.field label="Show" x=163 gap=174 x2=200 + wider y=line1/>
-  <@j.field label="Date" x=203 + wider gap=212.5 + wider x2=233 + wider y=line1/>
-  <@j.field label="Section" x=236 + wider gap=250.5 + wider x2=end y=line1/>
+  <@j.field label="Class" x=127 gap=137.5 x2=162 y=line1/>
+  <@j.field label="Show" x=165 gap=175.5 x2=232 + wider y=line1/>
+  <@j.field label="Date" x=235 + wider gap=244.5 + wider x2=end y=line1/>
   <@j.words x=left y=line2 - 2.3>Judge</@j.words>
-  <@j.words x=20.5 y=line2 - 2.3>1</@j.words><@j.box class="small" x=23.5 y=line2 - 4.3 w=4 h=4/>
-  <@j.words x=31 y=line2 - 2.3>2</@j.words><@j.box class="small" x=34 y=line2 - 4.3 w=4 h=4/>
-  <@j.field label="Name" x=43 gap=55 x2=116 y=line2/>
-  <@j.field label="Signature" x=120 gap=138 x2=200 + wider / 2 y=line2/>
-  <@j.field label="Writer" x=204 + wider / 2 gap=217 + wider / 2 x2=end y=line2/>
+  <@j.words x=20.5 y=line2 - 2.3>1</@j.words>
+  <@j.words x=31 y=line2 - 2.3>2</@j.words>
+  <@j.judge head=head!{} x1=23.5 x2=34 y=line2 - 4.3/>
+  <@j.field label="Name" x=43 gap=55 x2=106 y=line2/>
+  <@j.field label="Signature" x=109 gap=127 x2=180 + wider / 2 y=line2/>
+  <@j.field label="Writer" x=183 + wider / 2 gap=196 + wider / 2 x2=233 + wider y=line2/>
+  <@j.field label="Section" x=236 + wider gap=250.5 + wider x2=end y=line2/>
+  <#if head??>
+  <@j.filled x=137.5 x2=162 y=line1 sizes="f11 f10">${head.division!look.level}<#if grids?size gt 1>, grid ${grid?counter}</#if></@j.filled>
+  <@j.filled x=175.5 x2=232 + wider y=line1>${head.show}</@j.filled>
+  <@j.filled x=244.5 + wider x2=end y=line1 sizes="f10">${head.date}</@j.filled>
+  </#if>
 
   <#-- A row of ten boxes. -->
   <#-- Neighbours share a line: each box is wider by its own line. -->
@@ -44,6 +52,11 @@
   <#assign numbers = line2 + 2.3 blockTop = numbers + at.number + 4.4>
   <@boxes y=numbers h=at.number class="number" pt=1.6/>
   <@label y=numbers + at.number / 2><strong>Number</strong>, and name</@label>
+  <#list sides as side><#list 0..4 as no>
+  <#assign who = grid.columns[side?index * 5 + no] x = side + no * at.contestant>
+  <#if who.number??><@j.words x=x y=numbers + (who.name??)?then(3.3, at.number / 2) pt=(who.name??)?then(14, 18) w=at.contestant align="center" bold=true>${who.number}</@j.words></#if>
+  <#if who.name??><@j.words x=x y=numbers + at.number - 2.9 pt=10 w=at.contestant align="center">${who.name}</@j.words></#if>
+  </#list></#list>
   <@label y=blockTop - 2.2 pt=10>hands + voice</@label>
   <#list sides as side><#list 0..4 as no>
   <@j.words x=side + no * at.contestant y=blockTop - 2.2 w=half pt=10 align="center">hands</@j.words>
@@ -87,6 +100,11 @@
   <#list ["Tie broken on", "Place", "Number again"] as what>
   <@boxes y=tie + what?index * 8.1 h=8.1 + 1.2 * 0.3528/><@label y=tie + what?index * 8.1 + 4.05>${what}</@label>
   </#list>
+  <#list sides as side><#list 0..4 as no>
+  <#assign who = grid.columns[side?index * 5 + no]>
+  <#if who.number??><@j.words x=side + no * at.contestant y=tie + 20.45 pt=16 w=at.contestant align="center" bold=true>${who.number}</@j.words></#if>
+  </#list></#list>
 </div>
+</#list>
 </body>
 </html>

@@ -3,6 +3,7 @@
 <#assign left = 9 right = at.right foot = at.footTop>
 <#-- Letter is the measure; a narrower page takes its millimetres from what stands at the right. -->
 <#assign narrow = 206.9 - right>
+<#assign known = head!{}>
 <#assign hands = left + 124 voice = left + 147 box = 21.5 note = left + 172.5>
 
 <html xmlns="http://www.w3.org/1999/xhtml" lang="en">
@@ -11,13 +12,16 @@
 <style>
 @page { size: ${at.width}mm ${at.height}mm; margin: 0; }
 <@j.style/>
-.page { position: relative; width: ${at.width}mm; height: ${at.height - 1}mm; }
+.page { position: relative; width: ${at.width}mm; height: ${at.height - 1}mm; } .later { page-break-before: always; }
 h2 { font-size: 11.5pt; font-weight: bold; }
 .hint { font-size: 10pt; line-height: 4.1mm; white-space: normal; }
 </style>
+<#if head??><bookmarks><#list sheets as s><bookmark name="Score sheet<#if s.number??>, number ${s.number}<#else>, spare</#if>" href="#s${s?counter}"/></#list></bookmarks></#if>
 </head>
 <body>
-<div class="page">
+<#macro sum label x w of="" class="" h=11.6><@j.words x=x y=foot + 11.9 bold=true>${label}</@j.words><@j.box x=x y=sumTop w=w h=h of=of class=class/></#macro>
+<#list sheets as s>
+<div class="page<#if !s?is_first> later</#if>"<#if head??> id="s${s?counter}"</#if>>
   <@j.words x=left y=12.4 pt=24 bold=true tag="h1">Score sheet</@j.words>
   <@j.words x=left y=20.6 pt=11>one contestant, ${sums.total} points</@j.words>
   <#if club?has_content><@j.words x=left y=26 pt=10>${club}</@j.words></#if>
@@ -25,17 +29,26 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   <@j.words x=105 y=12.4 pt=20 bold=true>${look.level}</@j.words>
   <@j.words x=83 y=21.8 pt=11 bold=true>Tick as you watch. Score each block once.</@j.words>
   <@j.box x=right - 34 y=8.3 w=34 h=16/>
+  <#if s.number??><@j.words x=right - 34 y=16.3 pt=32 w=34 align="center" bold=true>${s.number}</@j.words></#if>
   <@j.words x=right - 34 y=26.6 pt=10 w=34 align="center">number</@j.words>
 
   <@j.field label="Name" x=left gap=20.5 x2=73 y=34/>
+  <#if s.name??><@j.filled x=20.5 x2=73 y=34 bold=true>${s.name}</@j.filled></#if>
   <@j.field label="Rabbit and breed" x=76 gap=106.5 x2=right y=34/>
-  <@j.field label="Class" x=left gap=20 x2=41 y=42.2/>
-  <@j.field label="Date" x=43.5 gap=53.5 x2=74 y=42.2/>
-  <@j.field label="Show" x=77 gap=88 x2=127 - narrow y=42.2/>
-  <@j.field label="Section" x=130 - narrow gap=145 - narrow x2=166 - narrow y=42.2/>
+  <#if s.rabbit??><@j.filled x=106.5 x2=right y=34>${s.rabbit}</@j.filled></#if>
+  <@j.field label="Class" x=left gap=20 x2=39 y=42.2/>
+  <@j.field label="Date" x=41.5 gap=51 x2=72.5 y=42.2/>
+  <@j.field label="Show" x=75 gap=85.5 x2=134 - narrow y=42.2/>
+  <@j.field label="Section" x=136.5 - narrow gap=151 - narrow x2=167 - narrow y=42.2/>
+  <#if head??>
+  <#if head.division??><@j.filled x=20 x2=39 y=42.2 sizes="f11 f10">${head.division}</@j.filled></#if>
+  <@j.filled x=51 x2=72.5 y=42.2 sizes="f10">${head.date}</@j.filled>
+  <@j.filled x=85.5 x2=134 - narrow y=42.2 sizes="f11 f10">${head.show}</@j.filled>
+  </#if>
   <@j.words x=right - 36 y=39.9>Judge</@j.words>
-  <@j.words x=right - 22.5 y=39.9>1</@j.words><@j.box class="small" x=right - 19 y=38 w=4 h=4/>
-  <@j.words x=right - 7.8 y=39.9>2</@j.words><@j.box class="small" x=right - 4.2 y=38 w=4 h=4/>
+  <@j.words x=right - 22.5 y=39.9>1</@j.words>
+  <@j.words x=right - 7.8 y=39.9>2</@j.words>
+  <@j.judge head=known x1=right - 19 x2=right - 4.2 y=38/>
 
   <@j.words x=left y=47.9 bold=true>Block</@j.words>
   <@j.words x=left + 54 y=47.9 bold=true>Stops</@j.words>
@@ -83,7 +96,6 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   <@j.words x=left + 7.5 y=foot + 4.7><strong>Stopped for the rabbit&#8217;s sake: rest told, not shown.</strong> It costs nothing; score what was told.</@j.words>
 
   <#assign sumTop = foot + 14.9 sign = sumTop + 6>
-  <#macro sum label x w of="" class="" h=11.6><@j.words x=x y=foot + 11.9 bold=true>${label}</@j.words><@j.box x=x y=sumTop w=w h=h of=of class=class/></#macro>
   <@sum label="Hands" x=left w=28.5 of=sums.hands/><@j.words x=38.3 y=sign pt=14 w=5 align="center">+</@j.words>
   <@sum label="Voice" x=44 w=28.5 of=sums.voice/><@j.words x=73.3 y=sign pt=14 w=5 align="center">+</@j.words>
   <@sum label="All through" x=79 w=28.5 of=sums.allThrough/><@j.words x=108.3 y=sign pt=14 w=5 align="center">&#8722;</@j.words>
@@ -101,6 +113,9 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   <@j.words x=left y=foot + 66.6 bold=true>Number again</@j.words>
   <@j.box x=38 y=foot + 62.2 w=24 h=8.6/>
   <@j.field label="and name" x=67 gap=86 x2=right y=foot + 68.9 bold=true/>
+  <#if s.number??><@j.words x=38 y=foot + 66.5 pt=18 w=24 align="center" bold=true>${s.number}</@j.words></#if>
+  <#if s.name??><@j.filled x=86 x2=right y=foot + 68.9>${s.name}</@j.filled></#if>
 </div>
+</#list>
 </body>
 </html>

@@ -182,7 +182,7 @@ final class JudgePaperTest {
     }
 
     /** Inside the margins, no thin line, no small type, black on white, and PDF/UA-1. */
-    private static void assertFitToWriteOn(byte[] pdf) {
+    static void assertFitToWriteOn(byte[] pdf) {
         try (var document = org.apache.pdfbox.Loader.loadPDF(pdf)) {
             double width = document.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
             double height = document.getPage(0).getMediaBox().getHeight() * 25.4 / 72;

@@ -17,6 +17,10 @@ final class Contestants {
 
     private static final String HEAD = "number,member";
 
+    private static final Comparator<Member> BY_DIVISION = Comparator.comparing(
+                    (Member member) -> member.division().level())
+            .thenComparing(member -> member.division().name());
+
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
 
     private Contestants() {}
@@ -25,7 +29,7 @@ final class Contestants {
     static Contestants of(Path folder, List<Member> members) {
         Contestants contestants = new Contestants();
         contestants.read(folder.resolve(FILE));
-        inOrderOfShowing(members)
+        youngestFirst(members)
                 .forEach(member -> contestants.numbers.computeIfAbsent(
                         member.name(),
                         name -> contestants.numbers.values().stream()
@@ -36,13 +40,14 @@ final class Contestants {
         return contestants;
     }
 
+    /** The youngest division first, each by its numbers: who joins late shows last, and no paper in print goes wrong. */
+    List<Member> inOrderOfShowing(List<Member> members) {
+        return members.stream().sorted(BY_DIVISION.thenComparing(this::number)).toList();
+    }
+
     /** The youngest division first, each in the order of the roster. */
-    static List<Member> inOrderOfShowing(List<Member> members) {
-        return members.stream()
-                .sorted(Comparator.comparing(
-                                (Member member) -> member.division().level())
-                        .thenComparing(member -> member.division().name()))
-                .toList();
+    private static List<Member> youngestFirst(List<Member> members) {
+        return members.stream().sorted(BY_DIVISION).toList();
     }
 
     private void read(Path file) {

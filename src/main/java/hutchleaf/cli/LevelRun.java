@@ -28,7 +28,7 @@ final class LevelRun {
     private static final int SETS = 3;
 
     /** Fixed, so that a judge's list printed again is the same list. */
-    private static final long SEED = 20_260_808;
+    static final long SEED = 20_260_808;
 
     private final Level level;
     private final Publications publications;
@@ -65,7 +65,7 @@ final class LevelRun {
         Map<String, Integer> guidePages =
                 made.stream().findFirst().map(guide -> guide.printed().pageOf()).orElse(Map.of());
         boolean primary = level == Level.PRIMARY;
-        List<QuestionSet> sets = QuestionSets.draw(edition, primary ? 1 : SETS, SEED, problems);
+        List<QuestionSet> sets = QuestionSets.draw(edition, sets(level), SEED, problems);
         add("scoresheets/questions-", whom, publications.questions(edition, sets, guidePages, problems), Sides.ONE);
         if (primary) {
             add("scoresheets/what-went-well-", whom, publications.wentWell(edition, CLUB, problems), Sides.ONE);
@@ -73,6 +73,11 @@ final class LevelRun {
             add("scoresheets/score-sheet-", whom, publications.scoreSheet(edition, "", problems), Sides.ONE);
             add("scoresheets/score-grid-", whom, publications.scoreGrid(edition, problems), Sides.ONE);
         }
+    }
+
+    /** How many sets a level's judge gets: primary has a talk and no call-back. */
+    static int sets(Level level) {
+        return level == Level.PRIMARY ? 1 : SETS;
     }
 
     private void add(String name, String whom, Optional<Manuscript> manuscript, Sides sides) {

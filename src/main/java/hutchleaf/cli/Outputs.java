@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.press.Preview;
 import hutchleaf.press.Printed;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 
@@ -20,46 +22,76 @@ import java.util.Set;
 final class Outputs implements AutoCloseable {
     private static final String MANIFEST = ".made-by-";
     private static final String PART = ".part";
+    private static final String PICTURES = "pictures/";
+
+    /** Whether pictures of the pages are made too, to look at before anything is printed. */
+    enum Pictures {
+        NONE,
+        CONTACT_SHEETS;
+
+        /** As an option asks for them. */
+        static Pictures when(boolean asked) {
+            return asked ? CONTACT_SHEETS : NONE;
+        }
+    }
 
     private final Path folder;
     private final Path manifest;
+    private final Pictures pictures;
     private final Set<String> names = new LinkedHashSet<>();
+    private final Set<String> kept = new LinkedHashSet<>();
 
     /**
      * @param command whose files these are, for example {@code publish}
      */
-    Outputs(Path folder, String command) {
+    Outputs(Path folder, String command, Pictures pictures) {
         this.folder = folder;
+        this.pictures = pictures;
         this.manifest = folder.resolve(MANIFEST + command);
     }
 
     /**
-     * Writes a file beside its place.
+     * Writes a file beside its place, and the pictures of its pages where they are wanted.
      *
      * @param name path from the folder, with forward slashes
      */
     void add(String name, Printed pdf) {
-        try (InputStream bytes = pdf.open()) {
-            add(name, bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException("could not write into " + folder, e);
+        add(name, pdf.open());
+        if (pictures == Pictures.CONTACT_SHEETS && !name.startsWith(PagesChanged.FOLDER)) {
+            String picture = PICTURES + name.replaceFirst("\\.pdf$", "");
+            Preview.of(
+                    pdf,
+                    (no, png) ->
+                            add(picture + String.format(Locale.ROOT, "-%02d.png", no), new ByteArrayInputStream(png)));
         }
     }
 
     /** Writes a text beside its place. */
     void add(String name, String text) {
-        try (InputStream bytes = new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8))) {
-            add(name, bytes);
+        add(name, stream(text));
+    }
+
+    /** Writes a text beside its place that no later run removes: other commands need it too. */
+    void keep(String name, String text) {
+        synchronized (this) {
+            kept.add(name);
+        }
+        add(name, stream(text));
+    }
+
+    private static InputStream stream(String text) {
+        return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private synchronized void add(String name, InputStream from) {
+        try (InputStream bytes = from) {
+            Path part = folder.resolve(name + PART);
+            Files.createDirectories(part.getParent());
+            names.add(name);
+            Files.copy(bytes, part, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new UncheckedIOException("could not write into " + folder, e);
         }
-    }
-
-    private synchronized void add(String name, InputStream bytes) throws IOException {
-        Path part = folder.resolve(name + PART);
-        Files.createDirectories(part.getParent());
-        names.add(name);
-        Files.copy(bytes, part, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /** Moves every file into its place and removes what the last run made and this one did not. */
@@ -67,7 +99,9 @@ final class Outputs implements AutoCloseable {
         try {
             move();
             forgetOld();
-            Files.write(manifest, names);
+            Set<String> made = new LinkedHashSet<>(names);
+            made.removeAll(kept);
+            Files.write(manifest, made);
         } catch (IOException e) {
             throw new UncheckedIOException("could not write into " + folder, e);
         }
@@ -79,6 +113,7 @@ final class Outputs implements AutoCloseable {
             move();
             Set<String> all = new LinkedHashSet<>(Files.exists(manifest) ? Files.readAllLines(manifest) : Set.of());
             all.addAll(names);
+            all.removeAll(kept);
             Files.write(manifest, all);
         } catch (IOException e) {
             throw new UncheckedIOException("could not write into " + folder, e);
@@ -116,6 +151,7 @@ final class Outputs implements AutoCloseable {
             }
         }
         Files.deleteIfExists(parent);
+        deleteIfEmpty(Objects.requireNonNullElse(parent.getParent(), folder.normalize()));
     }
 
     @Override

@@ -27,7 +27,7 @@ final class PacketNames {
     }
 
     /** Lower case, without accents where the letter has a plain form, words joined by hyphens. */
-    private static String letters(String words) {
+    static String letters(String words) {
         return Normalizer.normalize(words, Normalizer.Form.NFD)
                 .replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT)

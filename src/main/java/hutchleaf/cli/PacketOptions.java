@@ -23,7 +23,8 @@ record PacketOptions(
         Optional<String> only,
         boolean skipBad,
         Cards cards,
-        boolean withGuide) {
+        boolean withGuide,
+        Outputs.Pictures pictures) {
     /** Which cards a packet holds beside the member's own. */
     enum Cards {
         /** Those that the study plan uses. */
@@ -46,6 +47,7 @@ record PacketOptions(
                 Optional.empty(),
                 false,
                 Cards.PLAN,
-                false);
+                false,
+                Outputs.Pictures.NONE);
     }
 }

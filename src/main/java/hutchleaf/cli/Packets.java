@@ -69,7 +69,7 @@ final class Packets {
         }
         SharedParts shared = new SharedParts();
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
-        try (Outputs outputs = new Outputs(options.out(), "packets")) {
+        try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(
                     () -> new PacketPress(publications, tree::bytes, shared, editions), changed, outputs, problems);
             List<PacketPrinter.Made> made = printer.print(jobs, new Progress(jobs.size(), err)::done);
@@ -80,7 +80,7 @@ final class Packets {
                 return refused();
             }
             changed.list(outputs);
-            outputs.add(Contestants.FILE, numbers.csv());
+            outputs.keep(Contestants.FILE, numbers.csv());
             if (options.only().isEmpty()) {
                 outputs.commit();
             } else {
@@ -95,7 +95,7 @@ final class Packets {
         PacketList list = new PacketList(roster.club(), editions, roster.today(), problems);
         PacketNames names = new PacketNames();
         List<PacketPrinter.Job> jobs = new ArrayList<>();
-        for (Member member : Contestants.inOrderOfShowing(roster.members())) {
+        for (Member member : numbers.inOrderOfShowing(roster.members())) {
             String folder = names.of(member, numbers.number(member));
             if (roster.asked().contains(member)) {
                 list.of(member, numbers.number(member)).ifPresent(packet -> jobs.add(job(packet, folder)));

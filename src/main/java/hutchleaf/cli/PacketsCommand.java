@@ -60,6 +60,9 @@ final class PacketsCommand implements Callable<Integer> {
     @Option(names = "--with-guide", description = "adds the study guide to each packet")
     private boolean withGuide;
 
+    @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
+    private boolean pictures;
+
     PacketsCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -91,7 +94,8 @@ final class PacketsCommand implements Callable<Integer> {
                                 Optional.ofNullable(only),
                                 skipBad,
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
-                                withGuide),
+                                withGuide,
+                                Outputs.Pictures.when(pictures)),
                         out,
                         err)
                 .run();

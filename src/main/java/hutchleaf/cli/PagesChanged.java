@@ -23,7 +23,7 @@ final class PagesChanged {
     /** The state of the last run, in the folder of finished files: a file's name and a digest of each of its pages. */
     private static final String STATE = ".packet-pages";
 
-    private static final String FOLDER = "changed/";
+    static final String FOLDER = "changed/";
     static final String LIST = FOLDER + "what-to-print-again.txt";
 
     private final String version;

@@ -28,7 +28,13 @@ import java.util.concurrent.Future;
 /** The main job from top to bottom: content tree, editions, pages, press, finished files. */
 final class Publish {
     /** What was asked for; without a folder the embedded content or templates are used. */
-    record Request(Path out, Paper paper, Optional<Path> content, Optional<Path> templates, Set<String> leaveOut) {}
+    record Request(
+            Path out,
+            Paper paper,
+            Optional<Path> content,
+            Optional<Path> templates,
+            Set<String> leaveOut,
+            Outputs.Pictures pictures) {}
 
     /** Divisions printed side by side. More would not fit the memory of a small computer. */
     private static final int SIDE_BY_SIDE = 2;
@@ -73,7 +79,7 @@ final class Publish {
 
     private void write(List<LevelRun> runs) {
         Table table = new Table();
-        try (Outputs outputs = new Outputs(request.out(), "publish")) {
+        try (Outputs outputs = new Outputs(request.out(), "publish", request.pictures())) {
             for (LevelRun run : runs) {
                 for (LevelRun.Made made : run.made()) {
                     outputs.add(made.file(), made.printed());

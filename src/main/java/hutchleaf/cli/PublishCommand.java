@@ -41,6 +41,9 @@ final class PublishCommand implements Callable<Integer> {
             description = "a figure that is not to be printed, for example figures/sex-guide.svg; may be given again")
     private List<String> leaveOut = List.of();
 
+    @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
+    private boolean pictures;
+
     PublishCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -62,7 +65,8 @@ final class PublishCommand implements Callable<Integer> {
                                 paper,
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
-                                Set.copyOf(leaveOut)),
+                                Set.copyOf(leaveOut),
+                                Outputs.Pictures.when(pictures)),
                         out,
                         err)
                 .run();

@@ -4,6 +4,7 @@ import hutchleaf.edition.Edition;
 import hutchleaf.model.Routine;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.page.GridView.Frame;
+import hutchleaf.page.GridView.Grid;
 import hutchleaf.page.GridView.Item;
 import hutchleaf.page.GridView.Row;
 import hutchleaf.page.ScoreView.Points;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Makes the view of a grid for ten contestants. */
 final class GridPages {
@@ -27,9 +30,27 @@ final class GridPages {
 
     private GridPages() {}
 
+    /** One that is filled in by hand. */
     static GridView of(Edition edition, ScoreSheet sheet, Paper paper) {
+        return view(edition, sheet, paper, Optional.empty(), List.of(new Grid(SheetFill.blank(JudgedClass.A_GRID))));
+    }
+
+    /** As many as a class needs, with its contestants in their columns. */
+    static GridView of(Edition edition, ScoreSheet sheet, Paper paper, JudgedClass shown) {
+        List<SheetFill> columns = new ArrayList<>();
+        shown.places().forEach(entrant -> columns.add(SheetFill.column(shown, entrant)));
+        columns.addAll(SheetFill.blank(shown.grids() * JudgedClass.A_GRID - columns.size()));
+        List<Grid> grids = IntStream.range(0, shown.grids())
+                .mapToObj(grid -> new Grid(columns.subList(grid * JudgedClass.A_GRID, (grid + 1) * JudgedClass.A_GRID)))
+                .toList();
+        return view(edition, sheet, paper, Optional.of(JudgeHead.of(shown).onAForm()), grids);
+    }
+
+    private static GridView view(
+            Edition edition, ScoreSheet sheet, Paper paper, Optional<JudgeHead> head, List<Grid> grids) {
         return new GridView(
                 Look.of(edition.level(), paper),
+                head,
                 frame(paper),
                 sheet.blocks().stream()
                         .map(block -> row(block, edition.library().routine()))
@@ -37,7 +58,8 @@ final class GridPages {
                 sheet.items().stream()
                         .map(item -> new Item(item.name().substring(0, 2), item.name(), item.points()))
                         .toList(),
-                new Sums(sheet.hands(), sheet.voice(), sheet.allThrough(), sheet.total()));
+                new Sums(sheet.hands(), sheet.voice(), sheet.allThrough(), sheet.total()),
+                grids);
     }
 
     /** Measured for each paper so that hands and voice get 10 mm each. */

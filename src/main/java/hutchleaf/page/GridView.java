@@ -3,9 +3,25 @@ package hutchleaf.page;
 import hutchleaf.page.ScoreView.Points;
 import hutchleaf.page.ScoreView.Sums;
 import java.util.List;
+import java.util.Optional;
 
-/** What the template of a grid for ten contestants sees: a page held sideways, places in millimetres. */
-record GridView(Look look, Frame at, List<Row> blocks, List<Item> items, Sums sums) {
+/**
+ * What the template of a grid for ten contestants sees: a page held sideways, places in millimetres.
+ *
+ * @param head written into every grid beforehand; absent where that is done by hand
+ * @param grids one for each page
+ */
+record GridView(
+        Look look,
+        Optional<JudgeHead> head,
+        Frame at,
+        List<Row> blocks,
+        List<Item> items,
+        Sums sums,
+        List<Grid> grids) {
+    /** The ten columns of a page. */
+    record Grid(List<SheetFill> columns) {}
+
     /**
      * The page and its columns.
      *

@@ -104,7 +104,7 @@ public final class Publications {
                         problems));
     }
 
-    private static Optional<ScoreSheet> sheet(Edition edition, Problems problems) {
+    static Optional<ScoreSheet> sheet(Edition edition, Problems problems) {
         Optional<ScoreSheet> sheet = edition.library().contest().sheetFor(edition.level());
         if (sheet.isEmpty() && edition.level() != Level.PRIMARY) {
             problems.add(
@@ -138,6 +138,15 @@ public final class Publications {
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
         return WentWellPages.of(edition, paper, club, problems)
                 .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
+    }
+
+    /**
+     * The paper on a judge's clipboard.
+     *
+     * @param sets drawn for the edition
+     */
+    public JudgePapers judge(Edition edition, JudgedClass shown, List<QuestionSet> sets) {
+        return new JudgePapers(templates, paper, edition, shown, sets);
     }
 
     /**

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Makes the view of the question sets, with the words that tell how answers are scored. */
 final class QuestionPages {
@@ -35,10 +36,20 @@ final class QuestionPages {
      * @param guidePages the page of the guide on which each topic starts, by its anchor
      */
     static QuestionsView of(Edition edition, Paper paper, List<QuestionSet> sets, Map<String, Integer> guidePages) {
-        return new QuestionPages(edition, guidePages).view(paper, sets);
+        return of(edition, paper, sets, guidePages, 1);
     }
 
-    private QuestionsView view(Paper paper, List<QuestionSet> sets) {
+    /**
+     * The same for a class that takes several grids.
+     *
+     * @param grids for how many the first set is printed, since a page has boxes for the contestants of one
+     */
+    static QuestionsView of(
+            Edition edition, Paper paper, List<QuestionSet> sets, Map<String, Integer> guidePages, int grids) {
+        return new QuestionPages(edition, guidePages).view(paper, sets, grids);
+    }
+
+    private QuestionsView view(Paper paper, List<QuestionSet> sets, int grids) {
         int inSet = sets.stream()
                 .mapToInt(set -> set.questions().size())
                 .findFirst()
@@ -47,12 +58,22 @@ final class QuestionPages {
                 Look.of(edition.level(), paper),
                 marks.map(found -> new Marks(ask(found.asked(), inSet), scale(found.each()))),
                 CountingWord.of(sets.size()),
-                sets.stream().map(this::set).toList());
+                IntStream.range(0, sets.size())
+                        .boxed()
+                        .flatMap(index -> pages(sets.get(index), index == 0 ? grids : 1))
+                        .toList());
     }
 
-    private SetView set(QuestionSet set) {
+    private Stream<SetView> pages(QuestionSet set, int grids) {
+        return IntStream.rangeClosed(1, grids)
+                .mapToObj(grid ->
+                        set(set, Optional.of("grid " + grid + " of " + grids).filter(words -> grids > 1)));
+    }
+
+    private SetView set(QuestionSet set, Optional<String> grid) {
         return new SetView(
                 set.letter(),
+                grid,
                 IntStream.range(0, set.questions().size())
                         .mapToObj(index -> question(index + 1, set.questions().get(index)))
                         .toList());

@@ -18,8 +18,12 @@ record QuestionsView(Look look, Optional<Marks> scoring, String count, List<SetV
      */
     record Marks(String ask, String scale) {}
 
-    /** A set on its page. */
-    record SetView(String letter, List<QuestionView> questions) {}
+    /**
+     * A set on its page.
+     *
+     * @param grid the grid whose contestants its boxes are for, where there is more than one
+     */
+    record SetView(String letter, Optional<String> grid, List<QuestionView> questions) {}
 
     /**
      * A question with its points.

@@ -58,10 +58,20 @@ final class ScorePages {
 
     /** The view; empty when the sheet's words need more room than the page has, which is a problem at the sheet's line. */
     static Optional<ScoreView> of(Edition edition, ScoreSheet sheet, Paper paper, String club, Problems problems) {
-        return new ScorePages(edition, sheet, paper).view(club, problems);
+        return new ScorePages(edition, sheet, paper).view(club, Optional.empty(), SheetFill.blank(1), problems);
     }
 
-    private Optional<ScoreView> view(String club, Problems problems) {
+    /** The same for a class: a page for each of its sheets, with what is known of each contestant in its place. */
+    static Optional<ScoreView> of(
+            Edition edition, ScoreSheet sheet, Paper paper, JudgedClass shown, Problems problems) {
+        List<SheetFill> sheets = shown.sheets().stream()
+                .map(entrant -> SheetFill.sheet(shown, entrant))
+                .toList();
+        return new ScorePages(edition, sheet, paper)
+                .view(shown.show().club(), Optional.of(JudgeHead.of(shown).onAForm()), sheets, problems);
+    }
+
+    private Optional<ScoreView> view(String club, Optional<JudgeHead> head, List<SheetFill> sheets, Problems problems) {
         double height = paper.height().mm();
         double footTop = height - FOOT;
         double room = footTop - BLOCKS_TOP;
@@ -82,10 +92,12 @@ final class ScorePages {
         return Optional.of(new ScoreView(
                 Look.of(edition.level(), paper),
                 club,
+                head,
                 new Frame(paper.width().mm(), height, paper.width().mm() - RIGHT_MARGIN, itemsTop, row, footTop),
                 blocks(least, spare),
                 items(itemsTop, row),
-                new Sums(sheet.hands(), sheet.voice(), sheet.allThrough(), sheet.total())));
+                new Sums(sheet.hands(), sheet.voice(), sheet.allThrough(), sheet.total()),
+                sheets));
     }
 
     private double least(ScoreSheet.Block block) {

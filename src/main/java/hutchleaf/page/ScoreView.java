@@ -1,13 +1,24 @@
 package hutchleaf.page;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the template of a score sheet for one contestant sees. Places are millimetres from the page's top left corner.
  *
  * @param club whose name stands under the title; may be empty
+ * @param head written into every sheet beforehand; absent where that is done by hand
+ * @param sheets one for each page
  */
-record ScoreView(Look look, String club, Frame at, List<BlockView> blocks, List<ItemView> items, Sums sums) {
+record ScoreView(
+        Look look,
+        String club,
+        Optional<JudgeHead> head,
+        Frame at,
+        List<BlockView> blocks,
+        List<ItemView> items,
+        Sums sums,
+        List<SheetFill> sheets) {
     /**
      * Where the parts of the sheet stand.
      *

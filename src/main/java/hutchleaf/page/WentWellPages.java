@@ -2,9 +2,12 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Edition;
 import hutchleaf.model.WentWell;
+import hutchleaf.page.WentWellView.Sheet;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Makes the view of primary's slip. */
 final class WentWellPages {
@@ -26,6 +29,24 @@ final class WentWellPages {
 
     /** The view; empty when half a page is too small for the lines, which is a problem at their file. */
     static Optional<WentWellView> of(Edition edition, Paper paper, String club, Problems problems) {
+        return view(edition, paper, club, problems, Optional.empty(), SheetFill.blank(2));
+    }
+
+    /** The same for a class: a slip for each of its sheets, two on a page. */
+    static Optional<WentWellView> of(Edition edition, Paper paper, JudgedClass shown, Problems problems) {
+        List<SheetFill> slips = shown.sheets().stream()
+                .map(entrant -> SheetFill.slip(shown, entrant))
+                .toList();
+        return view(edition, paper, shown.show().club(), problems, Optional.of(JudgeHead.of(shown)), slips);
+    }
+
+    private static Optional<WentWellView> view(
+            Edition edition,
+            Paper paper,
+            String club,
+            Problems problems,
+            Optional<JudgeHead> head,
+            List<SheetFill> slips) {
         WentWell slip = edition.library().contest().wentWell();
         int lines = slip.ticks().stream()
                 .mapToInt(tick -> BlockViews.lines(tick.plain(), LETTERS))
@@ -44,6 +65,16 @@ final class WentWellPages {
                 club,
                 slip.title(),
                 Markup.unlinked(edition).writeAll(slip.ticks()),
-                Math.min(gap, MOST_GAP)));
+                Math.min(gap, MOST_GAP),
+                head,
+                pages(slips)));
+    }
+
+    /** The last page is filled up with a slip that is written by hand. */
+    private static List<Sheet> pages(List<SheetFill> slips) {
+        return IntStream.range(0, (slips.size() + 1) / 2)
+                .mapToObj(page -> new Sheet(
+                        slips.get(2 * page), 2 * page + 1 < slips.size() ? slips.get(2 * page + 1) : SheetFill.BLANK))
+                .toList();
     }
 }

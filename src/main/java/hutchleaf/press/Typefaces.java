@@ -53,6 +53,11 @@ final class Typefaces {
         }
     }
 
+    /** The face that numbers under pictures are drawn with. */
+    static TrueTypeFont numerals() {
+        return parse(LATO + "Bold.ttf");
+    }
+
     private static CmapLookup glyphs(Face face) {
         try {
             return face.font().getUnicodeCmapLookup();
