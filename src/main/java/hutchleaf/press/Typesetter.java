@@ -50,6 +50,7 @@ final class Typesetter {
         builder.withProducer(Finish.PRODUCER);
         builder.useCacheStore(PdfRendererBuilder.CacheStore.PDF_FONT_METRICS, metrics);
         builder.useNamespaceHandler(new Sizes());
+        builder.useUnicodeLineBreaker(new LineBreaks());
         // The page has been checked already; these are the second lock.
         builder.useUriResolver((base, uri) -> null);
         builder.useExternalResourceAccessControl(
