@@ -5,6 +5,7 @@ import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,13 +31,23 @@ public final class Press {
     /** More layouts than this do not settle a page: its fillers are not one page each. */
     private static final int MOST_START_ROUNDS = 8;
 
-    private final Typesetter typesetter = new Typesetter();
+    private final Typesetter typesetter;
     private final Drawings drawings;
 
     /**
      * @param figures asked once for each figure a page shows
      */
     public Press(Figures figures) {
+        this(figures, Optional.empty());
+    }
+
+    /**
+     * @param figures asked once for each figure a page shows
+     * @param font a TrueType font for letters that Lato and DejaVu Sans lack; scripts that need shaping stay refused
+     * @throws UncheckedIOException when it cannot be read
+     */
+    public Press(Figures figures, Optional<Path> font) {
+        this.typesetter = new Typesetter(font);
         this.drawings = new Drawings(figures);
     }
 
