@@ -30,7 +30,7 @@
   </table>
   <#if page?is_first>
   <div class="foot" style="top:${at.height - 78}mm">
-    <h2 style="font-size:13pt;line-height:1.2">On this clipboard, from the top</h2>
+    <p style="font-size:13pt;line-height:1.2"><strong>On this clipboard, from the top</strong></p>
     <table class="contents" role="presentation">
     <#list contents as c><tr><td class="n">${c.pages}</td><td>page<#if c.pages != 1>s</#if>: ${c.what}</td></tr></#list>
     <tr><td class="n">${pages}</td><td><strong>pages in all</strong></td></tr>

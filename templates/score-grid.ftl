@@ -1,5 +1,6 @@
 <#import "marks.ftl" as marks>
 <#import "judge-marks.ftl" as j>
+<#assign known = head!{}>
 <#assign left = 8 half = at.contestant / 2>
 <#assign end = at.first + 10 * at.contestant + at.gutter>
 <#-- Five contestants on each side of the gutter. -->
@@ -26,21 +27,19 @@
   <@j.words x=95 y=line1 - 2.6 pt=13 bold=true>${look.level}</@j.words>
   <#assign wider = at.width - 279.4>
   <@j.field label="Class" x=127 gap=137.5 x2=162 y=line1/>
+  <#if known.show??><@j.filled x=137.5 x2=162 y=line1 sizes="f11 f10">${known.division!look.level}<#if grids?size gt 1>, grid ${grid?counter}</#if></@j.filled></#if>
   <@j.field label="Show" x=165 gap=175.5 x2=232 + wider y=line1/>
+  <#if known.show??><@j.filled x=175.5 x2=232 + wider y=line1>${known.show}</@j.filled></#if>
   <@j.field label="Date" x=235 + wider gap=244.5 + wider x2=end y=line1/>
+  <#if known.date??><@j.filled x=244.5 + wider x2=end y=line1 sizes="f10">${known.date}</@j.filled></#if>
   <@j.words x=left y=line2 - 2.3>Judge</@j.words>
   <@j.words x=20.5 y=line2 - 2.3>1</@j.words>
   <@j.words x=31 y=line2 - 2.3>2</@j.words>
-  <@j.judge head=head!{} x1=23.5 x2=34 y=line2 - 4.3/>
+  <@j.judge head=known x1=23.5 x2=34 y=line2 - 4.3/>
   <@j.field label="Name" x=43 gap=55 x2=106 y=line2/>
   <@j.field label="Signature" x=109 gap=127 x2=180 + wider / 2 y=line2/>
   <@j.field label="Writer" x=183 + wider / 2 gap=196 + wider / 2 x2=233 + wider y=line2/>
   <@j.field label="Section" x=236 + wider gap=250.5 + wider x2=end y=line2/>
-  <#if head??>
-  <@j.filled x=137.5 x2=162 y=line1 sizes="f11 f10">${head.division!look.level}<#if grids?size gt 1>, grid ${grid?counter}</#if></@j.filled>
-  <@j.filled x=175.5 x2=232 + wider y=line1>${head.show}</@j.filled>
-  <@j.filled x=244.5 + wider x2=end y=line1 sizes="f10">${head.date}</@j.filled>
-  </#if>
 
   <#-- A row of ten boxes. -->
   <#-- Neighbours share a line: each box is wider by its own line. -->

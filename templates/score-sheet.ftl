@@ -36,15 +36,13 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   <#if s.name??><@j.filled x=20.5 x2=73 y=34 bold=true>${s.name}</@j.filled></#if>
   <@j.field label="Rabbit and breed" x=76 gap=106.5 x2=right y=34/>
   <#if s.rabbit??><@j.filled x=106.5 x2=right y=34>${s.rabbit}</@j.filled></#if>
-  <@j.field label="Class" x=left gap=20 x2=39 y=42.2/>
-  <@j.field label="Date" x=41.5 gap=51 x2=72.5 y=42.2/>
-  <@j.field label="Show" x=75 gap=85.5 x2=134 - narrow y=42.2/>
+  <@j.field label="Class" x=left gap=20 x2=37 y=42.2/>
+  <#if known.division??><@j.filled x=20 x2=37 y=42.2 sizes="f11 f10">${known.division}</@j.filled></#if>
+  <@j.field label="Date" x=39.5 gap=49 x2=68.5 y=42.2/>
+  <#if known.date??><@j.filled x=49 x2=68.5 y=42.2 sizes="f10">${known.date}</@j.filled></#if>
+  <@j.field label="Show" x=71 gap=81.5 x2=134 - narrow y=42.2/>
+  <#if known.show??><@j.filled x=81.5 x2=134 - narrow y=42.2 sizes="f11 f10">${known.show}</@j.filled></#if>
   <@j.field label="Section" x=136.5 - narrow gap=151 - narrow x2=167 - narrow y=42.2/>
-  <#if head??>
-  <#if head.division??><@j.filled x=20 x2=39 y=42.2 sizes="f11 f10">${head.division}</@j.filled></#if>
-  <@j.filled x=51 x2=72.5 y=42.2 sizes="f10">${head.date}</@j.filled>
-  <@j.filled x=85.5 x2=134 - narrow y=42.2 sizes="f11 f10">${head.show}</@j.filled>
-  </#if>
   <@j.words x=right - 36 y=39.9>Judge</@j.words>
   <@j.words x=right - 22.5 y=39.9>1</@j.words>
   <@j.words x=right - 7.8 y=39.9>2</@j.words>
@@ -112,8 +110,8 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   <@j.field label="Writer" x=158 - narrow gap=171 - narrow x2=right y=foot + 59.5/>
   <@j.words x=left y=foot + 66.6 bold=true>Number again</@j.words>
   <@j.box x=38 y=foot + 62.2 w=24 h=8.6/>
-  <@j.field label="and name" x=67 gap=86 x2=right y=foot + 68.9 bold=true/>
   <#if s.number??><@j.words x=38 y=foot + 66.5 pt=18 w=24 align="center" bold=true>${s.number}</@j.words></#if>
+  <@j.field label="and name" x=67 gap=86 x2=right y=foot + 68.9 bold=true/>
   <#if s.name??><@j.filled x=86 x2=right y=foot + 68.9>${s.name}</@j.filled></#if>
 </div>
 </#list>

@@ -33,12 +33,12 @@ ul { list-style: none; }
   <div class="at" style="left:${left}mm;top:12mm"><@marks.toes n=look.toes half=11/></div>
   <${(top == 0)?then("h1", "h2")} class="at title" style="left:${left + 27}mm;top:11.6mm">${title}</${(top == 0)?then("h1", "h2")}>
   <p class="at label" style="right:14mm;top:14.5mm">${look.level}<#if club?has_content> &#183; ${club}</#if></p>
-  <p class="at label" style="left:${left}mm;top:29mm">My name</p><@line x=left + 20 y=34 w=62/>
-  <p class="at label" style="left:${left + 86}mm;top:29mm">My rabbit</p><@line x=left + 106 y=34 w=right - left - 106 - 48/>
-  <p class="at label" style="left:${right - 45}mm;top:29mm">Date</p><@line x=right - 34 y=34 w=34/>
   <#if who.number??><p class="at label" style="right:14mm;top:20.5mm"><strong>Number ${who.number}</strong></p></#if>
+  <p class="at label" style="left:${left}mm;top:29mm">My name</p><@line x=left + 20 y=34 w=62/>
   <#if who.name??><@known x=left + 20 w=62>${who.name}</@known></#if>
+  <p class="at label" style="left:${left + 86}mm;top:29mm">My rabbit</p><@line x=left + 106 y=34 w=right - left - 106 - 48/>
   <#if who.rabbit??><@known x=left + 106 w=right - left - 106 - 48>${who.rabbit}</@known></#if>
+  <p class="at label" style="left:${right - 45}mm;top:29mm">Date</p><@line x=right - 34 y=34 w=34/>
   <#if head??><@known x=right - 34 w=34>${head.date}</@known></#if>
   <div class="line" style="left:${left}mm;top:40mm;width:${right - left}mm;border-top-width:1.8pt"></div>
   <ul class="ticks"><#list ticks as tick><li><div class="tick"></div>${tick}</li></#list></ul>

@@ -11,16 +11,15 @@ import java.util.Optional;
  * @param by {@code Judge 1 of 2}, or {@code Judge 1} where there is one
  */
 record JudgeHead(String club, String show, Optional<String> division, String whole, String date, int judge, String by) {
-    /** Letters of 10 pt on the shortest line for the show, 42 mm. */
-    private static final int SHOW_LETTERS = 24;
+    /** What 10 pt gets onto the shortest line for the show, 45 mm, and 12 pt bold into the head of a list, 140 mm: ems. */
+    private static final double FORM = 12.8;
 
-    /** Letters of 12 pt bold in the head of a list, 140 mm. */
-    private static final int HEAD_LETTERS = 60;
+    private static final double HEAD = 31;
 
     static JudgeHead of(JudgedClass shown) {
         return new JudgeHead(
                 shown.show().club(),
-                Shortened.to(shown.show().name(), HEAD_LETTERS),
+                Shortened.to(shown.show().name(), HEAD),
                 Optional.of(shown.division())
                         .filter(name -> !name.equalsIgnoreCase(shown.level().title())),
                 PrintedDate.whole(shown.show().date()),
@@ -35,6 +34,6 @@ record JudgeHead(String club, String show, Optional<String> division, String who
 
     /** The same with a show's name that a line on a form can hold. */
     JudgeHead onAForm() {
-        return new JudgeHead(club, Shortened.to(show, SHOW_LETTERS), division, whole, date, judge, by);
+        return new JudgeHead(club, Shortened.to(show, FORM), division, whole, date, judge, by);
     }
 }

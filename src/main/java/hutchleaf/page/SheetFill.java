@@ -9,21 +9,19 @@ import java.util.Optional;
 record SheetFill(Optional<Integer> number, Optional<String> name, Optional<String> rabbit) {
     static final SheetFill BLANK = new SheetFill(Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** Letters of 10 pt on the line of 52 mm for a name, and on the line of 94 mm for rabbit and breed. */
-    private static final int NAME_LETTERS = 28;
+    /** What the smallest type, 10 pt, gets onto a line of 51 mm in bold, of 93 mm, of 33 mm and into a column of 20 mm: ems. */
+    private static final double NAME = 13.8;
 
-    private static final int RABBIT_LETTERS = 50;
-
-    /** Letters of 10 pt in a column of the grid. */
-    private static final int COLUMN_LETTERS = 10;
+    private static final double RABBIT = 26;
+    private static final double SLIP_RABBIT = 9.2;
+    private static final double COLUMN = 5.4;
 
     /** As a sheet for one contestant has it: {@code Cocoa, Havana}. */
     static SheetFill sheet(JudgedClass shown, Optional<Entrant> entrant) {
         return entrant.map(each -> new SheetFill(
                         Optional.of(each.number()),
-                        shown.nameOf(each).map(name -> Shortened.to(name, NAME_LETTERS)),
-                        rabbit(shown, each.rabbit() + ", " + each.breed())
-                                .map(rabbit -> Shortened.to(rabbit, RABBIT_LETTERS))))
+                        shown.nameOf(each).map(name -> Shortened.to(name, NAME)),
+                        rabbit(shown, each.rabbit() + ", " + each.breed()).map(rabbit -> Shortened.to(rabbit, RABBIT))))
                 .orElse(BLANK);
     }
 
@@ -31,8 +29,8 @@ record SheetFill(Optional<Integer> number, Optional<String> name, Optional<Strin
     static SheetFill slip(JudgedClass shown, Optional<Entrant> entrant) {
         return entrant.map(each -> new SheetFill(
                         Optional.of(each.number()),
-                        shown.nameOf(each).map(name -> Shortened.to(name, NAME_LETTERS)),
-                        rabbit(shown, each.rabbit())))
+                        shown.nameOf(each).map(name -> Shortened.to(name, NAME)),
+                        rabbit(shown, Shortened.to(each.rabbit(), SLIP_RABBIT))))
                 .orElse(BLANK);
     }
 
@@ -41,9 +39,8 @@ record SheetFill(Optional<Integer> number, Optional<String> name, Optional<Strin
         return entrant.map(each -> new SheetFill(
                         Optional.of(each.number()),
                         shown.nameOf(each)
-                                .map(name -> each.initialed().length() > COLUMN_LETTERS
-                                        ? each.initials()
-                                        : each.initialed()),
+                                .map(name ->
+                                        Shortened.ems(each.initialed()) > COLUMN ? each.initials() : each.initialed()),
                         Optional.empty()))
                 .orElse(BLANK);
     }
