@@ -24,6 +24,7 @@ public final class Main {
         CommandLine line = new CommandLine(new Hutchleaf(out, err))
                 .addSubcommand(new PublishCommand(out, err))
                 .addSubcommand(new PacketsCommand(out, err))
+                .addSubcommand(new CardsCommand(out, err))
                 .addSubcommand(new ProofCommand(out, err))
                 .addSubcommand(new NewClubCommand(out, err))
                 .setOut(out)

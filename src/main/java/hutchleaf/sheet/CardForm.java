@@ -7,6 +7,11 @@ public record CardForm(CardFormat format, CardMaking making) {
         return new CardForm(format, CardMaking.USUAL);
     }
 
+    /** The same size made in a way. */
+    public CardForm made(CardMaking other) {
+        return new CardForm(format, other);
+    }
+
     /** Its sheet on a paper. */
     public CardSheet on(Paper paper) {
         return new CardSheet(paper, format, making);
