@@ -23,6 +23,8 @@ import org.w3c.dom.Element;
  *   <li>{@code data-place="file:line"}: where an author mends what is wrong here or further in.
  *   <li>{@code data-fit="c18 c16 c14" data-fit-height="39mm" data-what="card 11.2 answer"}: the first class that fits.
  *   <li>{@code data-start="even"} (or odd), after an element of class {@code filler}, which gets {@code filler-on}.
+ *   <li>{@code data-trim="16.5 22 264 180"}: left, top, width and height in mm of what is left of its page once it is
+ *       cut.
  *   <li>{@code <img src="hutch:figures/eye.svg" alt="…"/>}, or an inline svg with an aria-label or a title; an empty
  *       alt, or none on an svg, makes decoration.
  * </ul>
@@ -145,7 +147,7 @@ public final class Press {
             galley.page(element).ifPresent(page -> pageOf.putIfAbsent(element.getAttribute("id"), page));
         }
         var pdf = galley.paint();
-        byte[] bytes = Finish.finish(pdf, manuscript);
+        byte[] bytes = Finish.finish(pdf, manuscript, Trims.of(document, galley));
         return new Printed(bytes, pdf.getNumberOfPages(), pageOf);
     }
 }
