@@ -120,7 +120,7 @@ final class CardsRun {
 
     private void write(List<CardJob> jobs, List<Made> made) {
         Table table = new Table();
-        try (Outputs outputs = new Outputs(options.files().out(), "cards")) {
+        try (Outputs outputs = new Outputs(options.files().out(), "cards", Outputs.Pictures.NONE)) {
             for (Made file : made) {
                 file.printed().ifPresent(pdf -> {
                     outputs.add(file.job().pdf(), pdf);
