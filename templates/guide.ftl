@@ -167,7 +167,7 @@
   <@section heading="With your hands" railLines=2><@steplist steps=stop.steps/></@section>
   <#list stop.more as s><@sectionview s=s/></#list>
   <#if stop.spoken.lookFor??><@section heading="Look for"><@table data=stop.spoken.lookFor/></@section></#if>
-  <@section heading="What to say" railLines=1 class="last"><@speech text=stop.spoken.sayIt/><#if stop.spoken.ifFound??><@speech text=stop.spoken.ifFound intro="If not well:"/></#if></@section>
+  <@section heading="What to say" railLines=1 class="last"><@speech text=stop.spoken.sayIt/><#if stop.spoken.ifFound??><@speech text=stop.spoken.ifFound intro="If not:"/></#if></@section>
   <@cautionbox text=stop.caution/>
 </div>
 <#else>

@@ -113,7 +113,7 @@
   <#list page.stops as stop>
   <table class="stoprow" role="presentation"<#if stop?is_first> style="border-top:0.9pt solid black;margin-top:2mm"</#if>><tr>
     <td class="hands"><span class="no">${stop.no}</span>&#160; <span class="name">${stop.name}</span><br/>${stop.doing}<#if stop.grownUp??><span class="adult"><strong>Grown-up:</strong> ${stop.grownUp}</span></#if></td>
-    <td class="voice"><@speech text=stop.say/><#if stop.ifFound??><@speech text=stop.ifFound intro=look.primary?then("If not well:", "If you find it, say it:")/></#if></td>
+    <td class="voice"><@speech text=stop.say/><#if stop.ifFound??><@speech text=stop.ifFound intro=look.primary?then("If not:", "If you find it, say it:")/></#if></td>
   </tr></table>
   </#list>
   <#if page.stopRule><div class="stopline"><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Say the other stops.<#else>Turn it back at once, feet down, pose it, tell the rest.</#if> It costs nothing.</div></#if>

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hutchleaf.press.PdfWords;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -90,6 +91,24 @@ final class PacketsTest {
         Run run = packets(CLUB, HEAD + ALDER + BRIAR.replace("Briar", "\u5C0F\u71D5"));
         assertThat(run.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
         assertThat(run.err()).contains("club/members.csv:3: ").contains("Han");
+    }
+
+    @Test
+    void aFontOfOnesOwnPrintsNamesInItsLetters() throws IOException {
+        String georgian = "\u10DC\u10D8\u10DC\u10DD";
+        Run without = packets(CLUB, HEAD + ALDER.replace("Alder", georgian));
+        assertThat(without.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
+        assertThat(without.err()).contains("Georgian").contains("name a TrueType font that has it with --font");
+        Path font = folder.resolve("own.ttf");
+        try (InputStream ttf = getClass().getResourceAsStream("/net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf")) {
+            Files.copy(ttf, font);
+        }
+        Run with = packets(CLUB, HEAD + ALDER.replace("Alder", georgian), "--font", font.toString());
+        assertThat(with.exit()).as(with.err()).isEqualTo(Exit.DONE);
+        assertThat(text("packets/" + georgian + "-s/1-read.pdf")).contains("Show packet for " + georgian + " Sample");
+        Run broken = packets(CLUB, HEAD + ALDER, "--font", "README.md");
+        assertThat(broken.exit()).isEqualTo(Exit.COULD_NOT_READ_OR_WRITE);
+        assertThat(broken.errLines()).singleElement().asString().startsWith("README.md: this is no TrueType font");
     }
 
     @Test

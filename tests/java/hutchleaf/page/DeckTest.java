@@ -12,8 +12,6 @@ import hutchleaf.sheet.Box;
 import hutchleaf.sheet.CardSheet;
 import hutchleaf.sheet.Paper;
 import java.util.List;
-import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -74,34 +72,6 @@ final class DeckTest {
             assertThat(word.y()).as(word.toString()).isLessThan(face.bottom().mm() - safe);
             assertThat(word.size()).as(word.toString()).isGreaterThan(9.45);
         });
-    }
-
-    @Test
-    void foldingTwiceGivesTheBoxBackAndNoTwoCardsOverlap() {
-        for (Paper paper : Paper.values()) {
-            for (CardSheet sheet : List.of(CardSheet.standard(paper), CardSheet.primary(paper))) {
-                for (int place = 0; place < sheet.cards(); place++) {
-                    Box front = sheet.front(place);
-                    assertThat(sheet.back(place).foldedOn(sheet.fold()).about(front))
-                            .isTrue();
-                    assertThat(front.x().mm()).isGreaterThan(7);
-                    assertThat(front.bottom().mm()).isLessThan(paper.width().mm() - 7);
-                    int self = place;
-                    assertThat(IntStream.range(0, sheet.cards())
-                                    .filter(other -> other != self)
-                                    .noneMatch(other -> sheet.front(other).about(front)))
-                            .isTrue();
-                }
-            }
-        }
-    }
-
-    /** Source of the counts: 61 cards four to a sheet take 16 sheets with 3 empty places (worked by hand). */
-    @Test
-    void anOddLastSheetKeepsItsPlaces() {
-        assertThat(CardSheet.primary(Paper.A4).sheets(61)).isEqualTo(16);
-        assertThat(CardSheet.standard(Paper.LETTER).sheets(6)).isEqualTo(1);
-        assertThat(CardSheet.standard(Paper.LETTER).sheets(0)).isZero();
     }
 
     @ParameterizedTest

@@ -59,6 +59,19 @@ class MergeTest {
     }
 
     @Test
+    void aBoundFileCanBeBoundAgainAndPagesTakenOutOfIt() throws IOException {
+        Printed both = Merge.of("Both", "en-GB", List.of(linked(), whole()));
+        byte[] again = bound(whole(), both);
+        byte[] some = Proofs.bytes(Pages.only(both, List.of(2, 4, 5)));
+        for (byte[] pdf : List.of(again, some)) {
+            assertThat(PdfUa.violations(pdf)).isEmpty();
+            assertThat(PdfTags.faults(pdf)).isEmpty();
+        }
+        assertThat(PdfLinks.of(again)).containsExactly("1>2", "2>1", "3>4", "4>3", "6>7", "7>6");
+        assertThat(PdfLinks.of(some)).containsExactly("2>3", "3>2");
+    }
+
+    @Test
     void eachPageKeepsItsPaperAndItsWords() throws IOException {
         byte[] bound = bound(linked(), whole());
         try (PDDocument pdf = Loader.loadPDF(bound)) {

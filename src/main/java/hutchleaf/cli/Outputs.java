@@ -109,9 +109,23 @@ final class Outputs implements AutoCloseable {
 
     /** Moves every file into its place and leaves all others as they are. */
     void commitBeside() {
+        commitBeside(Set.of());
+    }
+
+    /**
+     * Moves every file into its place and leaves all others as they are, but for some.
+     *
+     * @param replaced names of which those that an earlier run made and this one did not are removed
+     */
+    void commitBeside(Set<String> replaced) {
         try {
             move();
             Set<String> all = new LinkedHashSet<>(Files.exists(manifest) ? Files.readAllLines(manifest) : Set.of());
+            for (String old : replaced) {
+                if (!names.contains(old) && all.remove(old)) {
+                    Files.deleteIfExists(folder.resolve(old));
+                }
+            }
             all.addAll(names);
             all.removeAll(kept);
             Files.write(manifest, all);

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param folder the club's; empty for the demo club
  * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
+ * @param font for letters that the fonts of the program lack
  * @param skipBad prints the other members where rows are wrong
  */
 record PacketOptions(
@@ -24,7 +25,8 @@ record PacketOptions(
         boolean skipBad,
         Cards cards,
         boolean withGuide,
-        Outputs.Pictures pictures) {
+        Outputs.Pictures pictures,
+        Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
     enum Cards {
         /** Those that the study plan uses. */
@@ -48,6 +50,7 @@ record PacketOptions(
                 false,
                 Cards.PLAN,
                 false,
-                Outputs.Pictures.NONE);
+                Outputs.Pictures.NONE,
+                Optional.empty());
     }
 }

@@ -8,7 +8,6 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Member;
 import hutchleaf.page.DeckPart;
 import hutchleaf.page.Publications;
-import hutchleaf.press.Figures;
 import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
@@ -36,11 +35,12 @@ final class PacketPress {
     private final Problems problems = new Problems();
 
     /**
+     * @param press for this thread alone
      * @param editions of every level, for the judge's paper of a division that is not the level studied
      */
-    PacketPress(Publications publications, Figures figures, SharedParts shared, Map<Level, Edition> editions) {
+    PacketPress(Publications publications, Press press, SharedParts shared, Map<Level, Edition> editions) {
         this.publications = publications;
-        this.press = new Press(figures);
+        this.press = press;
         this.shared = shared;
         this.editions = editions;
     }

@@ -41,7 +41,8 @@ final class Packets {
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
         LocalDate now = LocalDate.now(ZoneId.systemDefault());
         Optional<PacketRoster> roster = library.filter(found -> !problems.hasErrors())
-                .flatMap(found -> PacketRoster.read(options, now, found, new Press(tree::bytes), problems));
+                .flatMap(found ->
+                        PacketRoster.read(options, now, found, new Press(tree::bytes, options.font()), problems));
         roster.ifPresent(found -> found.rows().sorted().forEach(err::println));
         if (roster.isEmpty()
                 || problems.hasErrors()
@@ -71,10 +72,14 @@ final class Packets {
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
         try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(
-                    () -> new PacketPress(publications, tree::bytes, shared, editions), changed, outputs, problems);
+                    () -> new PacketPress(publications, new Press(tree::bytes, options.font()), shared, editions),
+                    changed,
+                    outputs,
+                    problems);
             List<PacketPrinter.Made> made = printer.print(jobs, new Progress(jobs.size(), err)::done);
             if (options.only().isEmpty()) {
-                new PlanFile(roster, numbers, publications, new Press(tree::bytes), problems).write(made, outputs);
+                new PlanFile(roster, numbers, publications, new Press(tree::bytes, options.font()), problems)
+                        .write(made, outputs);
             }
             if (problems.hasErrors()) {
                 return refused();

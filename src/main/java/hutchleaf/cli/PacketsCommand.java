@@ -60,6 +60,12 @@ final class PacketsCommand implements Callable<Integer> {
     @Option(names = "--with-guide", description = "adds the study guide to each packet")
     private boolean withGuide;
 
+    @Option(
+            names = "--font",
+            paramLabel = "FILE",
+            description = "a TrueType font for names in letters that the fonts of the program lack")
+    private @Nullable Path font;
+
     @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
     private boolean pictures;
 
@@ -95,7 +101,8 @@ final class PacketsCommand implements Callable<Integer> {
                                 skipBad,
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
                                 withGuide,
-                                Outputs.Pictures.when(pictures)),
+                                Outputs.Pictures.when(pictures),
+                                Optional.ofNullable(font)),
                         out,
                         err)
                 .run();

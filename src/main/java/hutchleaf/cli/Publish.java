@@ -16,14 +16,12 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.concurrent.Callable;
 
 /** The main job from top to bottom: content tree, editions, pages, press, finished files. */
 final class Publish {
@@ -35,9 +33,6 @@ final class Publish {
             Optional<Path> templates,
             Set<String> leaveOut,
             Outputs.Pictures pictures) {}
-
-    /** Divisions printed side by side. More would not fit the memory of a small computer. */
-    private static final int SIDE_BY_SIDE = 2;
 
     private final Request request;
     private final PrintWriter out;
@@ -97,25 +92,12 @@ final class Publish {
                 request.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 request.paper(),
                 Publications.LANGUAGE);
-        ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
-        try {
-            List<Future<LevelRun>> started = new ArrayList<>();
-            Arrays.stream(Level.values())
-                    .sorted(Comparator.reverseOrder())
-                    .forEach(level -> started.add(
-                            threads.submit(() -> new LevelRun(level, publications, tree::bytes).run(library))));
-            List<LevelRun> runs = new ArrayList<>();
-            for (Future<LevelRun> future : started) {
-                runs.add(0, future.get());
-            }
-            return runs;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the run was interrupted", e);
-        } catch (ExecutionException e) {
-            throw e.getCause() instanceof RuntimeException ours ? ours : new IllegalStateException(e);
-        } finally {
-            threads.shutdownNow();
-        }
+        List<Callable<LevelRun>> jobs = Arrays.stream(Level.values())
+                .sorted(Comparator.reverseOrder())
+                .<Callable<LevelRun>>map(level -> () -> new LevelRun(level, publications, tree::bytes).run(library))
+                .toList();
+        List<LevelRun> runs = new ArrayList<>(SideBySide.run(jobs));
+        Collections.reverse(runs);
+        return runs;
     }
 }

@@ -53,6 +53,7 @@ record ScoreSheetsOptions(
                 false,
                 PacketOptions.Cards.PLAN,
                 false,
-                pictures);
+                pictures,
+                Optional.empty());
     }
 }

@@ -2,40 +2,37 @@ package hutchleaf.page;
 
 import hutchleaf.model.Block;
 import hutchleaf.model.Drawing;
-import hutchleaf.model.Level;
 import java.util.List;
 import java.util.Map;
 
 /** How a picture stands on a card's question side, in millimetres. */
 final class CardFigure {
-    /** Broader figures than this stand above the words, the others beside them. */
-    private static final double BROAD = 1.2;
-
     /** The room on a card. */
     record Room(double width, double height) {}
 
-    private static final Room PRIMARY = new Room(52, 42);
-    private static final Room ABOVE = new Room(52, 26.8);
-    private static final Room BESIDE = new Room(28, 38);
-
     private CardFigure() {}
 
-    static Room room(Level level, double ratio) {
-        if (level == Level.PRIMARY) {
-            return PRIMARY;
-        }
-        return ratio > BROAD ? ABOVE : BESIDE;
+    /** The room a picture has on a face. */
+    static Room room(Map<String, Drawing> drawings, CardFace face, String file) {
+        return face.room(ratio(drawings, file));
     }
 
-    static DeckView.CardPicture of(Map<String, Drawing> drawings, Level level, Block.Picture picture) {
-        Drawing large = drawings.getOrDefault(picture.file(), new Drawing(picture.file(), 1, 1, 0, List.of()));
-        double ratio =
-                drawings.getOrDefault(Drawing.small(picture.file()), large).ratio();
-        Room room = room(level, ratio);
+    private static double ratio(Map<String, Drawing> drawings, String file) {
+        Drawing large = large(drawings, file);
+        return drawings.getOrDefault(Drawing.small(file), large).ratio();
+    }
+
+    private static Drawing large(Map<String, Drawing> drawings, String file) {
+        return drawings.getOrDefault(file, new Drawing(file, 1, 1, 0, List.of()));
+    }
+
+    static DeckView.CardPicture of(Map<String, Drawing> drawings, CardFace face, Block.Picture picture) {
+        double ratio = ratio(drawings, picture.file());
+        Room room = face.room(ratio);
         Drawing drawing = FigureViews.fitting(drawings, picture.file(), room.width(), room.height())
-                .orElse(large);
+                .orElseGet(() -> large(drawings, picture.file()));
         double height = Math.min(room.height(), room.width() / drawing.ratio());
         return new DeckView.CardPicture(
-                drawing.file(), picture.alt(), height * drawing.ratio(), height, room.equals(BESIDE));
+                drawing.file(), picture.alt(), height * drawing.ratio(), height, face.beside(ratio));
     }
 }

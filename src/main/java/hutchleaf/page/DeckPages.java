@@ -10,6 +10,8 @@ import hutchleaf.page.DeckView.CardView;
 import hutchleaf.page.DeckView.SheetView;
 import hutchleaf.rabbit.OwnCards;
 import hutchleaf.sheet.Box;
+import hutchleaf.sheet.CardFormat;
+import hutchleaf.sheet.CardMaking;
 import hutchleaf.sheet.CardSheet;
 import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
@@ -17,8 +19,6 @@ import java.util.List;
 
 /** Lays a level's cards out on fold-over sheets. */
 final class DeckPages {
-    private static final int LONGEST_TOPIC = 20;
-
     /** A longer code takes room from the topic. */
     private static final int LONGEST_CODE = 5;
 
@@ -26,28 +26,27 @@ final class DeckPages {
     private final List<Card> deck;
     private final Markup markup;
     private final CardSheet sheet;
+    private final CardFace face;
 
-    private DeckPages(Edition edition, List<Card> deck, Paper paper) {
+    private DeckPages(Edition edition, List<Card> deck, CardSheet sheet) {
         this.edition = edition;
         this.deck = deck;
         this.markup = GuidePages.markup(edition);
-        this.sheet = sheet(edition, paper);
+        this.sheet = sheet;
+        this.face = CardFace.of(sheet.format());
     }
 
-    static DeckView of(Edition edition, List<Card> deck, DeckPart part, Paper paper) {
-        return new DeckPages(edition, deck, paper).view(paper, part);
+    static DeckView of(Edition edition, List<Card> deck, DeckPart part, CardSheet sheet) {
+        return new DeckPages(edition, deck, sheet).view(part);
     }
 
-    /** Sheets that so many cards of a level take. */
-    static int sheets(Edition edition, int cards, Paper paper) {
-        return sheet(edition, paper).sheets(cards);
+    /** The size that a level's cards have where none is asked for. */
+    static CardFormat usual(Level level) {
+        return level == Level.PRIMARY ? CardFormat.PRIMARY : CardFormat.STANDARD;
     }
 
-    private static CardSheet sheet(Edition edition, Paper paper) {
-        return edition.level() == Level.PRIMARY ? CardSheet.primary(paper) : CardSheet.standard(paper);
-    }
-
-    private DeckView view(Paper paper, DeckPart part) {
+    private DeckView view(DeckPart part) {
+        Paper paper = sheet.paper();
         List<SheetView> sheets = new ArrayList<>();
         for (int from = 0; from < deck.size(); from += sheet.cards()) {
             List<CardView> cards = new ArrayList<>();
@@ -62,9 +61,10 @@ final class DeckPages {
                 sheet.cardHeight().mm(),
                 sheet.columns(),
                 sheet.rows(),
-                sheet.fold().mm(),
+                sheet.middle().mm(),
                 first.x().mm(),
-                first.y().mm());
+                first.y().mm(),
+                sheet.backGrid().y().mm());
         int core = (int)
                 deck.stream().filter(card -> card.need() == Card.Need.CORE).count();
         return new DeckView(
@@ -75,7 +75,22 @@ final class DeckPages {
                 deck.size(),
                 core,
                 part,
+                form(),
+                face,
                 sheets);
+    }
+
+    private DeckView.Form form() {
+        CardMaking making = sheet.making();
+        return new DeckView.Form(
+                sheet.format().word(),
+                making.equals(CardMaking.USUAL),
+                making.way().word(),
+                making.turn() == CardMaking.Turn.UP,
+                making.turnsBacks(),
+                making.way().twoSided(),
+                sheet.format() == CardFormat.LARGE_PRINT,
+                making.way().axis() == CardMaking.Axis.LEVEL);
     }
 
     private CardView card(Card card, int place) {
@@ -100,7 +115,7 @@ final class DeckPages {
     }
 
     private DeckView.CardPicture picture(Block.Picture picture) {
-        return CardFigure.of(edition.library().tables().drawings(), edition.level(), picture);
+        return CardFigure.of(edition.library().tables().drawings(), face, picture);
     }
 
     private static String label(Levels levels) {
@@ -110,8 +125,9 @@ final class DeckPages {
     }
 
     /** The topic's name as far as it fits on a card: whole words, no dots. */
-    private static String shortened(String title, int code) {
-        int longest = code > LONGEST_CODE ? LONGEST_TOPIC - 3 : LONGEST_TOPIC;
+    private String shortened(String title, int code) {
+        int room = face.head().longest();
+        int longest = code > LONGEST_CODE ? room - 3 : room;
         if (title.length() <= longest) {
             return title;
         }

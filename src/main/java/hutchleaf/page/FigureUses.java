@@ -6,13 +6,17 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Drawing;
 import hutchleaf.model.Section;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.CardFormat;
 import hutchleaf.sheet.Paper;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Finds figures that a page or a card shows narrower than their lines allow. */
 public final class FigureUses {
+    private static final String MEND = "draw a small twin, or give it more room";
+
     private final Edition edition;
     private final Map<String, Drawing> drawings;
     private final FigureViews figures;
@@ -41,30 +45,43 @@ public final class FigureUses {
     }
 
     private void card(Block.Picture picture) {
-        Drawing large = drawings.get(picture.file());
-        if (large != null) {
-            double ratio =
-                    drawings.getOrDefault(Drawing.small(picture.file()), large).ratio();
-            CardFigure.Room room = CardFigure.room(edition.level(), ratio);
-            room(picture, room.width(), room.height());
+        CardFigure.Room room = CardFigure.room(drawings, CardFace.of(DeckPages.usual(edition.level())), picture.file());
+        room(picture, room.width(), room.height());
+    }
+
+    /** Checks the pictures of some cards on a format; what is wrong is told at the card's place. */
+    static void check(Map<String, Drawing> drawings, List<Card> cards, CardFormat format, Problems problems) {
+        CardFace face = CardFace.of(format);
+        for (Card card : cards) {
+            card.picture()
+                    .flatMap(picture -> {
+                        CardFigure.Room room = CardFigure.room(drawings, face, picture.file());
+                        return tooNarrow(drawings, picture, room.width(), room.height());
+                    })
+                    .ifPresent(what -> problems.add(
+                            card.at(),
+                            "card " + card.code() + ": " + what,
+                            "choose a larger format, or draw a small twin"));
         }
     }
 
     private void room(Block.Picture picture, double width, double height) {
+        tooNarrow(drawings, picture, width, height).ifPresent(what -> problems.add(picture.at(), what, MEND));
+    }
+
+    private static Optional<String> tooNarrow(
+            Map<String, Drawing> drawings, Block.Picture picture, double width, double height) {
         Drawing drawing = drawings.get(picture.file());
-        if (drawing == null || picture.use() == Block.Picture.Use.LABELS) {
-            return;
+        if (drawing == null
+                || picture.use() == Block.Picture.Use.LABELS
+                || FigureViews.fitting(drawings, picture.file(), width, height).isPresent()) {
+            return Optional.empty();
         }
-        if (FigureViews.fitting(drawings, picture.file(), width, height).isEmpty()) {
-            problems.add(
-                    picture.at(),
-                    String.format(
-                            Locale.ROOT,
-                            "%s is shown %.0f mm wide, its lines allow no less than %.0f",
-                            picture.file(),
-                            Math.min(width, height * drawing.ratio()),
-                            drawing.smallest()),
-                    "draw a small twin, or give it more room");
-        }
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "%s is shown %.0f mm wide, its lines allow no less than %.0f",
+                picture.file(),
+                Math.min(width, height * drawing.ratio()),
+                drawing.smallest()));
     }
 }

@@ -127,12 +127,20 @@ final class PacketPages {
         facts.add(fact("Rabbit", rabbit.map(Rabbit::name), Optional.empty()));
         Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.EAR_NUMBER, Point.AGE, Point.WEIGHT_CLASS)
                 .map(point -> RabbitPages.fact(first.findings(), point, point == Point.SHOW_CLASS))
+                .map(fact -> rabbit.isPresent() ? looked(fact) : fact)
                 .forEach(facts::add);
         first.findings()
                 .classNote()
                 .ifPresent(note -> facts.add(
                         new FactView("Mind its age", Optional.of(new Xml(Xml.escape(note))), Optional.empty())));
         return facts;
+    }
+
+    /** A fact that is not known says where to look. */
+    private FactView looked(FactView fact) {
+        return fact.value().isPresent()
+                ? fact
+                : new FactView(fact.label(), Optional.of(RabbitPages.check(level)), Optional.empty());
     }
 
     private String division(Member member) {

@@ -9,6 +9,8 @@ import hutchleaf.model.Member;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.CardForm;
+import hutchleaf.sheet.CardFormat;
 import hutchleaf.sheet.Paper;
 import java.time.LocalDate;
 import java.util.List;
@@ -57,16 +59,35 @@ public final class Publications {
 
     /** Some cards only, as a part of a file that holds more sheets. */
     public Optional<Manuscript> cards(Edition edition, List<Card> cards, DeckPart part, Problems problems) {
+        return cards(edition, cards, usualForm(edition.level()), part, problems);
+    }
+
+    /** Some cards only, in a form; its page title names what differs from the usual. */
+    public Optional<Manuscript> cards(
+            Edition edition, List<Card> cards, CardForm form, DeckPart part, Problems problems) {
+        String title = edition.level().title() + " flashcards";
         return manuscript(
-                edition.level().title() + " flashcards",
+                form.equals(usualForm(edition.level()))
+                        ? title
+                        : title + ", " + form.format().word(),
                 "deck.ftl",
-                DeckPages.of(edition, cards, part, paper),
+                DeckPages.of(edition, cards, part, form.on(paper)),
                 problems);
+    }
+
+    /** How a level's cards are made where nothing else is asked for. */
+    public static CardForm usualForm(Level level) {
+        return CardForm.usual(DeckPages.usual(level));
+    }
+
+    /** Finds cards whose picture is too fine for a format; each problem stands at its card's place. */
+    public static void checkPictures(Edition edition, List<Card> cards, CardFormat format, Problems problems) {
+        FigureUses.check(edition.library().tables().drawings(), cards, format, problems);
     }
 
     /** Sheets that so many cards take. */
     public int cardSheets(Edition edition, int cards) {
-        return DeckPages.sheets(edition, cards, paper);
+        return usualForm(edition.level()).on(paper).sheets(cards);
     }
 
     /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */

@@ -104,10 +104,13 @@ final class RabbitPages {
     private Xml found(Answer answer) {
         return answer instanceof Answer.Known known
                 ? new Xml(Xml.escape(known.words()))
-                : new Xml("<span class=\"check\">"
-                        + (level == Level.PRIMARY ? "ask a grown-up" : "check your breed standard")
-                        + "</span>"
-                        + "<span class=\"write\">\u00A0</span>");
+                : new Xml(check(level).text() + "<span class=\"write\">\u00A0</span>");
+    }
+
+    /** Where to look what is not known. */
+    static Xml check(Level level) {
+        String where = level == Level.PRIMARY ? "ask a grown-up" : "check your breed standard";
+        return new Xml("<span class=\"check\">" + where + "</span>");
     }
 
     private static BuildView build(Comments.Build build) {

@@ -1,6 +1,7 @@
 package hutchleaf.press;
 
 import hutchleaf.page.Manuscript;
+import hutchleaf.sheet.Box;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TimeZone;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -19,6 +21,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** The last pass over a painted document: tags mended, boxes, title, language, dates and identity set. */
@@ -33,10 +36,15 @@ final class Finish {
 
     private Finish() {}
 
-    /** The finished file's bytes. */
-    static byte[] finish(PDDocument pdf, Manuscript manuscript) throws IOException {
+    /**
+     * The finished file's bytes.
+     *
+     * @param trims what is left of a page once it is cut, by its 1-based number; the others stay whole
+     */
+    static byte[] finish(PDDocument pdf, Manuscript manuscript, Map<Integer, Box> trims) throws IOException {
         Decoration.mark(pdf, TagMend.mend(pdf));
         pdf.getPages().forEach(Finish::boxes);
+        trims.forEach((page, trim) -> trim(pdf.getPage(page - 1), trim));
         catalog(pdf, manuscript);
         information(pdf, manuscript);
         identity(pdf, manuscript);
@@ -50,6 +58,16 @@ final class Finish {
         page.setTrimBox(page.getMediaBox());
         // ISO 14289-1, 7.18.3: the tab order follows the tags.
         page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
+    }
+
+    /** ISO 32000-1, 14.11.2: the size of the finished page after trimming, from the lower left corner. */
+    private static void trim(PDPage page, Box trim) {
+        double height = page.getMediaBox().getHeight();
+        page.setTrimBox(new PDRectangle(
+                (float) trim.x().points(),
+                (float) (height - trim.bottom().points()),
+                (float) trim.width().points(),
+                (float) trim.height().points()));
     }
 
     private static void catalog(PDDocument pdf, Manuscript manuscript) throws IOException {

@@ -24,6 +24,18 @@ final class GlyphCheck {
             UnicodeScript.COMMON,
             UnicodeScript.INHERITED);
 
+    /** Scripts that need no shaping, for a font of the user's own. */
+    private static final Set<UnicodeScript> WITH_A_FONT = Set.of(
+            UnicodeScript.ARMENIAN,
+            UnicodeScript.GEORGIAN,
+            UnicodeScript.ETHIOPIC,
+            UnicodeScript.HAN,
+            UnicodeScript.HIRAGANA,
+            UnicodeScript.KATAKANA,
+            UnicodeScript.HANGUL);
+
+    private static final String ADD = "name a TrueType font that has it with --font, or write it in ";
+
     private GlyphCheck() {}
 
     static void check(Document document, Typefaces typefaces, Place fallback, Problems problems) {
@@ -43,7 +55,8 @@ final class GlyphCheck {
     }
 
     private static boolean prints(int codePoint, Typefaces typefaces) {
-        if (!SCRIPTS.contains(UnicodeScript.of(codePoint))) {
+        UnicodeScript script = UnicodeScript.of(codePoint);
+        if (!SCRIPTS.contains(script) && !(typefaces.hasOwn() && WITH_A_FONT.contains(script))) {
             return false;
         }
         // The engine drops soft hyphens and the like; they need no glyph.
@@ -62,7 +75,9 @@ final class GlyphCheck {
                 Character.toString(codePoint),
                 codePoint,
                 foreign ? ", " + name(script) : "");
-        problems.add(at, what, foreign ? "write it in Latin letters" : "write it in other signs");
+        String letters = foreign ? "Latin letters" : "other signs";
+        boolean shaped = foreign && !WITH_A_FONT.contains(script);
+        problems.add(at, what, (shaped ? "write it in " : ADD) + letters);
     }
 
     /** {@code OLD_ITALIC} as {@code Old Italic}. */

@@ -5,6 +5,7 @@ import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,6 +23,8 @@ import org.w3c.dom.Element;
  *   <li>{@code data-place="file:line"}: where an author mends what is wrong here or further in.
  *   <li>{@code data-fit="c18 c16 c14" data-fit-height="39mm" data-what="card 11.2 answer"}: the first class that fits.
  *   <li>{@code data-start="even"} (or odd), after an element of class {@code filler}, which gets {@code filler-on}.
+ *   <li>{@code data-trim="16.5 22 264 180"}: left, top, width and height in mm of what is left of its page once it is
+ *       cut.
  *   <li>{@code <img src="hutch:figures/eye.svg" alt="…"/>}, or an inline svg with an aria-label or a title; an empty
  *       alt, or none on an svg, makes decoration.
  * </ul>
@@ -30,13 +33,23 @@ public final class Press {
     /** More layouts than this do not settle a page: its fillers are not one page each. */
     private static final int MOST_START_ROUNDS = 8;
 
-    private final Typesetter typesetter = new Typesetter();
+    private final Typesetter typesetter;
     private final Drawings drawings;
 
     /**
      * @param figures asked once for each figure a page shows
      */
     public Press(Figures figures) {
+        this(figures, Optional.empty());
+    }
+
+    /**
+     * @param figures asked once for each figure a page shows
+     * @param font a TrueType font for letters that Lato and DejaVu Sans lack; scripts that need shaping stay refused
+     * @throws UncheckedIOException when it cannot be read
+     */
+    public Press(Figures figures, Optional<Path> font) {
+        this.typesetter = new Typesetter(font);
         this.drawings = new Drawings(figures);
     }
 
@@ -134,7 +147,7 @@ public final class Press {
             galley.page(element).ifPresent(page -> pageOf.putIfAbsent(element.getAttribute("id"), page));
         }
         var pdf = galley.paint();
-        byte[] bytes = Finish.finish(pdf, manuscript);
+        byte[] bytes = Finish.finish(pdf, manuscript, Trims.of(document, galley));
         return new Printed(bytes, pdf.getNumberOfPages(), pageOf);
     }
 }

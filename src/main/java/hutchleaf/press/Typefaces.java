@@ -4,11 +4,16 @@ import com.openhtmltopdf.css.constants.IdentValue;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver;
 import com.openhtmltopdf.pdfboxout.PdfBoxFontResolver.FontGroup;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -26,6 +31,11 @@ final class Typefaces {
     static final String TEXT = "Lato";
     static final String SIGNS = "DejaVu Sans";
 
+    private static final String OWN = "Own";
+
+    /** How a TrueType font begins (OpenType 1.9, font file: sfntVersion). */
+    private static final byte[] VERSION = {0, 1, 0, 0};
+
     private static final String LATO = "/com/mpobjects/jasperreports/fonts/lato/Lato-";
     private static final String DEJAVU = "/net/sf/jasperreports/fonts/dejavu/DejaVuSans";
 
@@ -41,13 +51,37 @@ final class Typefaces {
 
     private final CmapLookup text = glyphs(faces.get(0));
     private final CmapLookup signs = glyphs(faces.get(4));
+    private final Optional<Face> own;
+
+    /**
+     * @param file a TrueType font for letters that the others lack
+     */
+    Typefaces(Optional<Path> file) {
+        this.own = file.map(path -> new Face(OWN, 400, IdentValue.NORMAL, parse(path)));
+    }
+
+    private static TrueTypeFont parse(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readAllBytes();
+            if (bytes.length < VERSION.length || !Arrays.equals(bytes, 0, VERSION.length, VERSION, 0, VERSION.length)) {
+                throw new IOException("it does not start as one");
+            }
+            return parse(new ByteArrayInputStream(bytes));
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + ": this is no TrueType font that can be read; name a .ttf file", e);
+        }
+    }
+
+    private static TrueTypeFont parse(InputStream in) throws IOException {
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+        // Ligatures off: substitution was 58 % of the time a guide took, and page fits are measured without.
+        font.setEnableGsub(false);
+        return font;
+    }
 
     private static TrueTypeFont parse(String resource) {
         try (InputStream in = Objects.requireNonNull(Typefaces.class.getResourceAsStream(resource), resource)) {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
-            // Ligatures off: substitution was 58 % of the time a guide took, and page fits are measured without.
-            font.setEnableGsub(false);
-            return font;
+            return parse(in);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the font " + resource, e);
         }
@@ -66,9 +100,16 @@ final class Typefaces {
         }
     }
 
-    /** Whether one of the two families can print this code point. */
+    /** Whether one of the families can print this code point. */
     boolean has(int codePoint) {
-        return text.getGlyphId(codePoint) != 0 || signs.getGlyphId(codePoint) != 0;
+        return text.getGlyphId(codePoint) != 0
+                || signs.getGlyphId(codePoint) != 0
+                || own.filter(face -> glyphs(face).getGlyphId(codePoint) != 0).isPresent();
+    }
+
+    /** Whether there is a font of the user's own. */
+    boolean hasOwn() {
+        return own.isPresent();
     }
 
     /**
@@ -83,6 +124,13 @@ final class Typefaces {
                 resolver.addFont(font, face.family(), face.weight(), face.style(), true, FontGroup.FINAL_FALLBACK);
             }
         }
+        own.ifPresent(face -> resolver.addFont(
+                new Embedded(document, face.font()),
+                face.family(),
+                face.weight(),
+                face.style(),
+                true,
+                FontGroup.FINAL_FALLBACK));
     }
 
     /** A face as one document uses it, made when its first glyph is wanted. */

@@ -15,9 +15,11 @@ import com.openhtmltopdf.simple.extend.XhtmlNamespaceHandler;
 import com.openhtmltopdf.util.Diagnostic;
 import com.openhtmltopdf.util.XRLog;
 import com.openhtmltopdf.util.XRLogger;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +33,15 @@ final class Typesetter {
         XRLog.setLoggerImpl(new Silence());
     }
 
-    private final Typefaces typefaces = new Typefaces();
+    private final Typefaces typefaces;
     private final FSCacheEx<String, FSCacheValue> metrics = new FSDefaultCacheStore();
+
+    /**
+     * @param font a TrueType font for letters that the others lack
+     */
+    Typesetter(Optional<Path> font) {
+        this.typefaces = new Typefaces(font);
+    }
 
     Typefaces typefaces() {
         return typefaces;
@@ -50,6 +59,7 @@ final class Typesetter {
         builder.withProducer(Finish.PRODUCER);
         builder.useCacheStore(PdfRendererBuilder.CacheStore.PDF_FONT_METRICS, metrics);
         builder.useNamespaceHandler(new Sizes());
+        builder.useUnicodeLineBreaker(new LineBreaks());
         // The page has been checked already; these are the second lock.
         builder.useUriResolver((base, uri) -> null);
         builder.useExternalResourceAccessControl(

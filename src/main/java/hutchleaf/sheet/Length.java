@@ -36,6 +36,11 @@ public record Length(double points) implements Comparable<Length> {
         return new Length(points * factor);
     }
 
+    /** How many of a size stand side by side in this length; an exact fit counts, within {@link #TOLERANCE}. */
+    public int holds(Length size) {
+        return (int) Math.max(0, Math.floor((points + TOLERANCE.points) / size.points));
+    }
+
     /** Equal within {@link #TOLERANCE}. */
     public boolean about(Length other) {
         return Math.abs(points - other.points) <= TOLERANCE.points;
