@@ -29,7 +29,7 @@
 <#list tally as page>
 <div class="page later"<#if page?is_first> id="tally"</#if>>
   <@l.head title="Tally" head=head look=look right=right/>
-  <@j.words x=9 y=34.5 pt=12><#if points.judges gt 1>Copy each judge&#8217;s total, add the two, and place by the sum.<#else>Copy each total from its sheet, and place by it.</#if> The clerk adds, somebody else checks.</@j.words>
+  <@j.words x=9 y=34.5 pt=12><#if points.judges gt 1>Copy each judge&#8217;s total, add the two, and place by the sum. One adds, another checks.<#else>Copy each total from its sheet, and place by it. One copies, another checks.</#if></@j.words>
   <table class="rows tally">
     <thead><tr><th scope="col" class="no" style="width:18mm">No.</th><#if points.judges gt 1><th scope="col" style="width:26mm">Judge 1<br/>of ${points.each}</th><th scope="col" style="width:26mm">Judge 2<br/>of ${points.each}</th><th scope="col" style="width:30mm">Sum<br/>of ${points.each * points.judges}</th><#else><th scope="col" style="width:30mm">Total<br/>of ${points.each}</th></#if><th scope="col" style="width:24mm">Place</th><th scope="col">Tie broken on</th></tr></thead>
     <tbody>

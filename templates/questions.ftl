@@ -57,7 +57,7 @@ h1 { font-size: 23pt; line-height: 1.15; } .intro { width: ${live - 42}mm; margi
   </#list>
 </div>
 <div class="who"><@marks.toes n=look.toes half=7/><span>${look.level}</span></div>
-<div class="foot"><p>Set ${set.letter} of ${count}<#if set.grid??>, for ${set.grid}</#if><#if scoring??> &#183; keep sealed until the class is called</#if></p><p class="no">${set?counter}</p></div>
+<div class="foot"><p>Set ${set.letter}<#if sets?size gt 1> of ${count}</#if><#if set.grid??>, for ${set.grid}</#if><#if scoring??> &#183; keep sealed until the class is called</#if></p><p class="no">${set?counter}</p></div>
 </div>
 </#list>
 </body>

@@ -53,8 +53,8 @@
   <@label y=numbers + at.number / 2><strong>Number</strong>, and name</@label>
   <#list sides as side><#list 0..4 as no>
   <#assign who = grid.columns[side?index * 5 + no] x = side + no * at.contestant>
-  <#if who.number??><@j.words x=x y=numbers + (who.name??)?then(3.3, at.number / 2) pt=(who.name??)?then(14, 18) w=at.contestant align="center" bold=true>${who.number}</@j.words></#if>
-  <#if who.name??><@j.words x=x y=numbers + at.number - 2.9 pt=10 w=at.contestant align="center">${who.name}</@j.words></#if>
+  <#if who.number??><@j.words x=x y=numbers + (who.name??)?then(3, at.number / 2) pt=(who.name??)?then(12.5, 18) w=at.contestant align="center" bold=true>${who.number}</@j.words></#if>
+  <#if who.name??><@j.words x=x y=numbers + at.number - 2.5 pt=10 w=at.contestant align="center">${who.name}</@j.words></#if>
   </#list></#list>
   <@label y=blockTop - 2.2 pt=10>hands + voice</@label>
   <#list sides as side><#list 0..4 as no>

@@ -100,10 +100,11 @@ final class JudgePapersTest {
         assertThat(pages(filled)).isEqualTo(2);
         for (int page = 1; page <= 2; page++) {
             assertNothingMoved(filled, page, blank);
+            List<Word> written = written(filled, page, blank);
             for (int column = 0; column < 10; column++) {
                 double left = first + column * wide + (column >= 5 ? gutter : 0);
                 double from = left;
-                List<Word> own = written(filled, page, blank).stream()
+                List<Word> own = written.stream()
                         .filter(word -> word.y() > 20 && word.x() > from && word.x() < from + wide)
                         .toList();
                 int place = (page - 1) * 10 + column;
