@@ -27,7 +27,7 @@ class GlyphTest {
                 + "</p></div><p data-place=\"content/words.md:12\">أرنب ארנב</p>";
         assertThat(Proofs.refusals(Proofs.page("", body)))
                 .contains("content/words.md:9: the character '兔' (U+5154, Han) cannot be printed;"
-                        + " write it in Latin letters")
+                        + " name a TrueType font that has it with --font, or write it in Latin letters")
                 .contains("content/words.md:12: the character 'ب' (U+0628, Arabic) cannot be printed;"
                         + " write it in Latin letters")
                 .contains("content/words.md:12: the character 'א' (U+05D0, Hebrew) cannot be printed;"

@@ -34,8 +34,6 @@ final class GlyphCheck {
             UnicodeScript.KATAKANA,
             UnicodeScript.HANGUL);
 
-    private static final String ADD = "name a TrueType font that has it with --font, or write it in ";
-
     private GlyphCheck() {}
 
     static void check(Document document, Typefaces typefaces, Place fallback, Problems problems) {
@@ -75,9 +73,11 @@ final class GlyphCheck {
                 Character.toString(codePoint),
                 codePoint,
                 foreign ? ", " + name(script) : "");
-        String letters = foreign ? "Latin letters" : "other signs";
-        boolean shaped = foreign && !WITH_A_FONT.contains(script);
-        problems.add(at, what, (shaped ? "write it in " : ADD) + letters);
+        if (WITH_A_FONT.contains(script)) {
+            problems.add(at, what, "name a TrueType font that has it with --font, or write it in Latin letters");
+        } else {
+            problems.add(at, what, foreign ? "write it in Latin letters" : "write it in other signs");
+        }
     }
 
     /** {@code OLD_ITALIC} as {@code Old Italic}. */
