@@ -31,7 +31,7 @@
 <#macro value fact><#if fact.value??>${fact.value}<#if fact.note??> <span class="note">${fact.note}</span></#if><#else>&#160;</#if></#macro>
 <#macro list items><ul><#list items as item><li><span class="dot">&#8226;</span>${item}</li></#list></ul></#macro>
 
-<div id="letter" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${letter.place}" data-what="the leader's letter">
+<div id="letter" data-fit-else="flow" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${letter.place}" data-what="the leader's letter">
   <div class="packethead"><div class="for">Show packet for</div><#if name?has_content><h1>${name}</h1><#else><h1>Any rabbit</h1></#if><div class="sign"><@marks.rabbit width=40/></div></div>
   <table class="two" role="presentation"><tr>
     <td class="col"><#if !name?has_content><table class="facts"><tr><td class="label">Name</td><td class="value">&#160;</td></tr></table></#if><div class="body letterbody"><#list letter.blocks as b><@block b=b/></#list></div>

@@ -190,13 +190,12 @@ final class PacketsTest {
     }
 
     @Test
-    void aLettersTooLongForItsPageNamesTheClubsFile() throws IOException {
+    void aLetterTooLongForItsPageRunsOn() throws IOException {
         Run run = packets(CLUB + "\n" + "A long letter. ".repeat(400), HEAD + ALDER);
-        assertThat(run.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
-        assertThat(run.err())
-                .contains("club/club.md")
-                .contains("the leader's letter is")
-                .contains("write it shorter");
+        assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
+        assertThat(text("packets/alder-s/1-read.pdf"))
+                .contains("A long letter.")
+                .contains("My rabbit: Pebble");
     }
 
     @Test
