@@ -71,7 +71,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <p>${making.steps[n - 1].full}</p>
   </div>
   </#list>
-  <div class="make" style="top:${height - 40}mm"><p style="font-size:${child}pt;line-height:1.4"><#if form.up && !form.twoSided>Flip a card up, bottom edge first, to see its answer. </#if><#if foot.size gt 0>Write your initials on the line, so that your cards come home. </#if>Right? Put the card back for later. Wrong? Try it again tomorrow. A few cards every day beat many cards in one day.</p></div>
+  <div class="make" style="top:${height - form.twoSided?then(50, 40)}mm"><p style="font-size:${child}pt;line-height:1.4"><#if form.up && !form.twoSided>Flip a card up, bottom edge first, to see its answer. </#if><#if foot.size gt 0>Write your initials on the line, so that your cards come home. </#if>Right? Put the card back for later. Wrong? Try it again tomorrow. A few cards every day beat many cards in one day.</p></div>
   <#if form.twoSided><@making.targets ring=true/></#if>
 </div>
 <#if form.twoSided>

@@ -3,16 +3,19 @@ package hutchleaf.page;
 import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.edition.Edition;
+import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.CardForm;
 import hutchleaf.sheet.Paper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -64,6 +67,12 @@ final class RealTree {
         return PRINTED.computeIfAbsent(
                 many + " cards " + level + paper,
                 key -> print(publications(paper).cards(edition, edition.deck().subList(0, many), new Problems())));
+    }
+
+    /** Cards in a form; nothing of it is kept. */
+    static byte[] cards(Edition edition, List<Card> cards, CardForm form, Paper paper, boolean tells) {
+        DeckPart part = new DeckPart("Seeded deck", 0, 0, tells);
+        return bytes(print(publications(paper).cards(edition, cards, form, part, new Problems())));
     }
 
     private static Publications publications(Paper paper) {
