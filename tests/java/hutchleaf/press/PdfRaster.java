@@ -28,8 +28,7 @@ public final class PdfRaster {
     /** A page, 1-based. */
     public static PdfRaster of(byte[] pdf, int page) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PdfRaster(
-                    new PDFRenderer(document).renderImageWithDPI(page - 1, DOTS_PER_INCH, ImageType.GRAY));
+            return new PdfRaster(new PDFRenderer(document).renderImageWithDPI(page - 1, DOTS_PER_INCH, ImageType.GRAY));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
