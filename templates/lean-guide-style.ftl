@@ -76,9 +76,9 @@ tr.first td { border-top: 1.8pt solid black; } table.routinetable tr.first td.ba
 .filler { display: none; } .filler-on { display: block; }
 
 .cover { height: ${f.liveHeight - 1}mm; position: relative; }
-.covertop { border-bottom: 2.2pt solid black; height: 8mm; position: relative; } .brand { position: absolute; left: 0; top: 0; font-weight: bold; font-size: 13pt; } .series { position: absolute; right: 0; top: 0.8mm; font-size: 10pt; }
+.covertop { position: absolute; left: 0; top: 0; width: ${f.live}mm; border-bottom: 2.2pt solid black; height: 8mm; } .brand { position: absolute; left: 0; top: 0; font-weight: bold; font-size: 13pt; } .series { position: absolute; right: 0; top: 0.8mm; font-size: 10pt; }
 .covertoes { position: absolute; left: 0; top: 16mm; }
-h1 { position: absolute; left: 0; top: 26mm; font-size: 40pt; line-height: 1.1; }
+h1 { padding-top: 26mm; font-size: 40pt; line-height: 1.1; }
 .coversub { position: absolute; left: 0; top: 43mm; font-size: 20pt; line-height: 1.25; }
 .coverlead { position: absolute; left: 0; top: 62mm; width: ${f.live}mm; font-size: ${[t.body, 13]?max}pt; line-height: 1.4; }
 .coverrabbit { position: absolute; left: ${(f.live - 84) / 2}mm; top: 86mm; width: 84mm; }

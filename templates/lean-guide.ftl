@@ -68,9 +68,9 @@
 </#macro>
 
 <div class="cover">
+  <h1>${look.level}</h1>
   <div class="covertop"><span class="brand">Hutchleaf</span><span class="series">Lean guides for rabbit showmanship</span></div>
   <div class="covertoes"><@marks.toes n=look.toes half=12/></div>
-  <h1>${look.level}</h1>
   <p class="coversub">Your routine, stop by stop</p>
   <p class="coverlead">What your hands do, what to look for, what to say. Your study guide tells you why.</p>
   <div class="coverrabbit"><@marks.rabbit width=84/></div>
