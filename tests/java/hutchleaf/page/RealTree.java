@@ -45,6 +45,13 @@ final class RealTree {
                 key -> print(publications(paper).guide(edition(level), "A Club", new Problems())));
     }
 
+    static Printed leanGuide(Level level, Paper paper) {
+        return PRINTED.computeIfAbsent("lean " + level + paper, key -> {
+            Printed draft = print(publications(paper).leanGuideDraft(edition(level), "A Club", new Problems()));
+            return print(publications(paper).leanGuide(edition(level), "A Club", draft.pageOf(), new Problems()));
+        });
+    }
+
     static Printed deck(Level level, Paper paper) {
         return PRINTED.computeIfAbsent(
                 "deck " + level + paper, key -> print(publications(paper).deck(edition(level), new Problems())));

@@ -57,6 +57,13 @@ final class FigureViews {
                 .toList();
     }
 
+    /** Whether pictures, or their small twins, may be printed as narrow as they would stand side by side. */
+    boolean wideEnough(List<Block.Picture> pictures) {
+        return pictures.stream()
+                .allMatch(picture -> fitting(drawings, picture.file(), width(picture, pictures.size()), HIGHEST)
+                        .isPresent());
+    }
+
     /** How wide a picture stands in a row; alone, one that may not be printed as narrow as others stands across the page. */
     double width(Block.Picture picture, int inARow) {
         if (inARow > 1) {

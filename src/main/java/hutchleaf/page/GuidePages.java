@@ -116,7 +116,7 @@ final class GuidePages {
         return new GuideView.Cover(
                 club,
                 edition.division().map(GuidePages::band).orElse(""),
-                routine(),
+                routine(edition),
                 edition.leaves().stream()
                         .filter(leaf -> leaf.head().path().equals(SAFETY))
                         .map(leaf -> topic(leaf, true))
@@ -127,7 +127,7 @@ final class GuidePages {
     }
 
     /** Whom the cover speaks of: {@code Members aged 8 to 10}. */
-    private static String band(DivisionRule rule) {
+    static String band(DivisionRule rule) {
         String what = rule.by() == DivisionRule.By.GRADE ? "Members in grades " : "Members aged ";
         String from = rule.from().map(String::valueOf).orElse("");
         String to = rule.to().map(String::valueOf).orElse("");
@@ -137,7 +137,8 @@ final class GuidePages {
         return from.isEmpty() ? what + "up to " + to : what + from + " to " + to;
     }
 
-    private List<RoutineRow> routine() {
+    /** The whole routine as a level does it, a row a stop. */
+    static List<RoutineRow> routine(Edition edition) {
         List<RoutineRow> rows = new ArrayList<>();
         List<Integer> shown = edition.order().stops();
         boolean turned = shown.contains(5);

@@ -47,6 +47,30 @@ public final class Publications {
                 edition.level().title() + " study guide", "guide.ftl", GuidePages.of(edition, paper, club), problems);
     }
 
+    /**
+     * The lean guide before it is known which stops need two pages: each takes as many as it does.
+     *
+     * @param club whose name stands on the cover; may be empty
+     */
+    public Optional<Manuscript> leanGuideDraft(Edition edition, String club, Problems problems) {
+        return lean(edition, LeanGuidePages.draft(edition, paper, club), problems);
+    }
+
+    /**
+     * The lean guide: one page of half a sheet for each stop, or two that face each other, on pages of their own size.
+     *
+     * @param club whose name stands on the cover; may be empty
+     * @param draftPages the page of the draft on which each of its parts starts, by id
+     */
+    public Optional<Manuscript> leanGuide(
+            Edition edition, String club, Map<String, Integer> draftPages, Problems problems) {
+        return lean(edition, LeanGuidePages.of(edition, paper, club, draftPages), problems);
+    }
+
+    private Optional<Manuscript> lean(Edition edition, LeanView view, Problems problems) {
+        return manuscript(edition.level().title() + " lean guide", "lean-guide.ftl", view, problems);
+    }
+
     /** A deck of fold-over flashcards, with a first page that tells how to make them. */
     public Optional<Manuscript> deck(Edition edition, Problems problems) {
         return cards(edition, edition.deck(), problems);

@@ -45,15 +45,25 @@ final class Finish {
         Decoration.mark(pdf, TagMend.mend(pdf));
         pdf.getPages().forEach(Finish::boxes);
         trims.forEach((page, trim) -> trim(pdf.getPage(page - 1), trim));
-        catalog(pdf, manuscript);
-        information(pdf, manuscript);
-        identity(pdf, manuscript);
+        String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
+        name(pdf, manuscript.title(), manuscript.language(), content.getBytes(StandardCharsets.UTF_8));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         pdf.save(out);
         return out.toByteArray();
     }
 
-    private static void boxes(PDPage page) {
+    /**
+     * Sets what a document says of itself, and its identity.
+     *
+     * @param madeFrom all that it was made from, so that the same gives the same identity
+     */
+    static void name(PDDocument pdf, String title, String language, byte[] madeFrom) throws IOException {
+        catalog(pdf, title, language);
+        information(pdf, title);
+        identity(pdf, madeFrom);
+    }
+
+    static void boxes(PDPage page) {
         page.setCropBox(page.getMediaBox());
         page.setTrimBox(page.getMediaBox());
         // ISO 14289-1, 7.18.3: the tab order follows the tags.
@@ -70,22 +80,22 @@ final class Finish {
                 (float) trim.height().points()));
     }
 
-    private static void catalog(PDDocument pdf, Manuscript manuscript) throws IOException {
+    private static void catalog(PDDocument pdf, String title, String language) throws IOException {
         PDDocumentCatalog catalog = pdf.getDocumentCatalog();
-        catalog.setLanguage(manuscript.language());
+        catalog.setLanguage(language);
         PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
         preferences.setDisplayDocTitle(true);
         catalog.setViewerPreferences(preferences);
-        byte[] xmp = xmp(manuscript.title(), manuscript.language()).getBytes(StandardCharsets.UTF_8);
+        byte[] xmp = xmp(title, language).getBytes(StandardCharsets.UTF_8);
         catalog.setMetadata(new PDMetadata(pdf, new ByteArrayInputStream(xmp)));
     }
 
-    private static void information(PDDocument pdf, Manuscript manuscript) {
+    private static void information(PDDocument pdf, String title) {
         Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
         date.clear();
         date.set(2000, Calendar.JANUARY, 1, 0, 0, 0);
         PDDocumentInformation information = new PDDocumentInformation();
-        information.setTitle(manuscript.title());
+        information.setTitle(title);
         information.setProducer(PRODUCER);
         information.setCreationDate(date);
         information.setModificationDate(date);
@@ -93,9 +103,8 @@ final class Finish {
     }
 
     /** Both halves of the ID, which PDFBox would otherwise take from the clock. */
-    private static void identity(PDDocument pdf, Manuscript manuscript) {
-        String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
-        byte[] digest = Digest.of(content.getBytes(StandardCharsets.UTF_8));
+    private static void identity(PDDocument pdf, byte[] madeFrom) {
+        byte[] digest = Digest.of(madeFrom);
         COSString id = new COSString(Arrays.copyOf(digest, 16));
         COSArray both = new COSArray();
         both.add(id);
