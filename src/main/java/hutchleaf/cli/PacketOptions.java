@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,6 +18,7 @@ record PacketOptions(
         Optional<Path> folder,
         Path out,
         Optional<Paper> paper,
+        Optional<Club.Spelling> spelling,
         Optional<Path> content,
         Optional<Path> templates,
         Optional<LocalDate> today,
@@ -40,6 +42,7 @@ record PacketOptions(
         return new PacketOptions(
                 folder,
                 out,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

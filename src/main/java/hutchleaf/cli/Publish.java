@@ -4,9 +4,12 @@ import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.contest.ScoreCheck;
 import hutchleaf.edition.LeaveOut;
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Setting;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
@@ -31,6 +34,8 @@ final class Publish {
     record Request(
             Path out,
             Paper paper,
+            Club.Spelling spelling,
+            Set<Setting> settings,
             Optional<Path> content,
             Optional<Path> templates,
             Set<String> leaveOut,
@@ -96,14 +101,14 @@ final class Publish {
         Publications publications = new Publications(
                 request.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 request.paper(),
-                Publications.LANGUAGE);
+                Spelled.of(library.wording(), request.spelling()));
         ExecutorService threads = Executors.newFixedThreadPool(SIDE_BY_SIDE);
         try {
             List<Future<LevelRun>> started = new ArrayList<>();
             Arrays.stream(Level.values())
                     .sorted(Comparator.reverseOrder())
-                    .forEach(level -> started.add(
-                            threads.submit(() -> new LevelRun(level, publications, tree::bytes).run(library))));
+                    .forEach(level -> started.add(threads.submit(
+                            () -> new LevelRun(level, publications, request.settings(), tree::bytes).run(library))));
             List<LevelRun> runs = new ArrayList<>();
             for (Future<LevelRun> future : started) {
                 runs.add(0, future.get());

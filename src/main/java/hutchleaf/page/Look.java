@@ -9,7 +9,19 @@ import java.util.Locale;
  *
  * @param toes black toes of the level's mark, 1 to 4
  */
-record Look(String level, String word, int toes, boolean primary, TypeScale type, Frame frame) {
+record Look(String level, String word, int toes, boolean primary, Set set, TypeScale type, Frame frame) {
+    /**
+     * What a template asks of the setting.
+     *
+     * @param open in one column without a rail, whose pages may flow
+     */
+    record Set(boolean open, boolean large, boolean easy, String title) {
+        private static Set of(Setting setting) {
+            return new Set(
+                    setting != Setting.ORDINARY, setting == Setting.LARGE, setting == Setting.EASY, setting.title());
+        }
+    }
+
     /**
      * A page and its text area, in millimetres.
      *
@@ -19,9 +31,10 @@ record Look(String level, String word, int toes, boolean primary, TypeScale type
         private static final double LEFT = 20;
         private static final double TOP = 15;
         private static final double BOTTOM = 20;
+        private static final double OPEN_BOTTOM = 24;
         private static final double RAIL_AND_GAP = 44;
 
-        static Frame of(Paper paper) {
+        static Frame of(Paper paper, Setting setting) {
             double right = paper == Paper.LETTER ? 17.9 : 18;
             double live = tenth(paper.width().mm() - LEFT - right);
             return new Frame(
@@ -30,8 +43,8 @@ record Look(String level, String word, int toes, boolean primary, TypeScale type
                     tenth(paper.height().mm()),
                     right,
                     live,
-                    tenth(live - RAIL_AND_GAP),
-                    tenth(paper.height().mm() - TOP - BOTTOM));
+                    setting == Setting.ORDINARY ? tenth(live - RAIL_AND_GAP) : live,
+                    tenth(paper.height().mm() - TOP - (setting == Setting.ORDINARY ? BOTTOM : OPEN_BOTTOM)));
         }
 
         private static double tenth(double millimetres) {
@@ -40,12 +53,17 @@ record Look(String level, String word, int toes, boolean primary, TypeScale type
     }
 
     static Look of(Level level, Paper paper) {
+        return of(level, paper, Setting.ORDINARY);
+    }
+
+    static Look of(Level level, Paper paper, Setting setting) {
         return new Look(
                 level.title(),
                 level.word(),
                 level.blackToes(),
                 level == Level.PRIMARY,
-                TypeScale.of(level),
-                Frame.of(paper));
+                Set.of(setting),
+                TypeScale.of(level, setting),
+                Frame.of(paper, setting));
     }
 }
