@@ -51,7 +51,7 @@
 <#elseif s.kind == "pictures">
 <#assign pics = []><#list s.blocks as b><#assign pics = pics + [b.picture]></#list>
 <#if isWide(s.blocks[0])>
-<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h${level}>${s.heading}</h${level}></div><div class="body" style="min-height:${s.railLines * u}pt">&#160;</div><div class="across whole"><@figures pictures=pics/></div></div>
+<div class="sec" style="min-height:${s.railLines * u}pt"><div class="rail"><h${level}>${s.heading}</h${level}></div><div class="body bare" style="min-height:${s.railLines * u}pt">&#160;</div><div class="across whole"><@figures pictures=pics/></div></div>
 <#else>
 <@section heading=s.heading level=level><@figures pictures=pics/></@section>
 </#if>

@@ -2,6 +2,8 @@
 <#assign t = look.type>
 <#assign f = look.frame>
 <#assign u = t.body * t.line>
+<#-- An open page is never squeezed: it flows. -->
+<#assign tries = look.set.open?then("roomy", "roomy snug close tight")>
 
 <html xmlns="http://www.w3.org/1999/xhtml" lang="en">
 <head>
@@ -29,10 +31,18 @@
 </head>
 <body>
 <div class="foot"><table class="footline"><tr>
-  <td class="footmark"><@marks.toes n=look.toes half=5/></td>
-  <td class="footname">${look.level} study guide</td>
+  <td class="footmark"><@marks.toes n=look.toes half=look.set.large?then(8, 5)/></td>
+  <td class="footname">${look.level} study guide${look.set.title}</td>
   <td class="footpage"><span class="pageno">&#160;</span></td>
 </tr></table></div>
+<#if look.set.open>
+<#-- Where the rabbit is on its back and a stop runs over pages, the stop rule stands at the foot of each. -->
+<div class="footstop"><p><strong>Stop rule.</strong> It kicks, pants or shakes? <#if look.primary>Stop. Let it rest. Say the other stops.<#else>Turn it back at once, pose it, tell the rest.</#if> It costs nothing.</p><table class="footline"><tr>
+  <td class="footmark"><@marks.toes n=look.toes half=look.set.large?then(8, 5)/></td>
+  <td class="footname">${look.level} study guide${look.set.title}</td>
+  <td class="footpage"><span class="pageno">&#160;</span></td>
+</tr></table></div>
+</#if>
 
 <div class="cover">
   <h1>${look.level}</h1>
@@ -54,7 +64,7 @@
 
 <#include "blocks.ftl">
 
-<div class="page" id="how-to-use" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-what="the page that tells how to use the guide">
+<div class="page" id="how-to-use" data-fit="${tries}"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-what="the page that tells how to use the guide">
   <h2 class="plain">How to use this guide</h2>
   <@section heading=look.primary?then("One stop, one page", "One stop, two pages") railLines=2>
     <#if look.primary>
@@ -87,11 +97,11 @@
   </@section>
 </div>
 
-<div class="page contents" id="contents" data-fit="roomy snug close tight least" data-fit-height="${f.liveHeight}mm" data-fit-else="flow" data-what="the list of contents">
+<div class="page contents" id="contents" data-fit="${look.set.open?then("roomy", "roomy snug close tight least")}" data-fit-height="${f.liveHeight}mm" data-fit-else="flow" data-what="the list of contents">
   <h2 class="plain">What is inside</h2>
   <#list chapters as chapter>
   <@section heading=chapter.title railLines=0 level=3 class="tight">
-    <#if chapter.entries?size gt 3>
+    <#if chapter.entries?size gt 3 && !look.set.open>
     <#assign half = (chapter.entries?size / 2)?ceiling>
     <table class="toc two">
       <#list 0..<half as row><tr>
@@ -112,7 +122,7 @@
   </#list>
 </div>
 
-<div class="page" id="safety" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm"<#if cover.safety??> data-place="${cover.safety.place}"</#if> data-what="the page on safety">
+<div class="page" id="safety" data-fit="${tries}"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm"<#if cover.safety??> data-place="${cover.safety.place}"</#if> data-what="the page on safety">
   <#if cover.safety??>
   <#assign safety = cover.safety>
   <h2 class="plain" id="${safety.anchor}">${safety.title}</h2>
@@ -123,15 +133,16 @@
   </#if>
 </div>
 
-<div class="page routine" id="routine">
+<div class="page routine<#if look.set.open> turned</#if>" id="routine">
   <table class="routinehead"><tr><td><h2 class="plain">The routine on one page</h2></td><td class="who"><@marks.toes n=look.toes half=7/> <strong>${look.level}</strong></td></tr></table>
   <p class="note">Hang it by the table. Cover the last column and see if you can say it.</p>
   <table class="data routinetable">
-    <thead><tr><th class="bandcell" scope="col">&#160;</th><th class="no" scope="col">&#160;</th><th class="stop" scope="col">Stop</th><th class="do" scope="col">Do</th><th class="say" scope="col">Say</th></tr></thead>
+    <thead><tr><#if !look.set.open><th class="bandcell" scope="col">&#160;</th></#if><th class="no" scope="col">&#160;</th><th class="stop" scope="col">Stop</th><th class="do" scope="col">Do</th><th class="say" scope="col">Say</th></tr></thead>
     <tbody>
     <#list cover.routine as row>
+    <#if row.first && look.set.open><tr class="side"><th colspan="4" scope="rowgroup">${row.back?then("On its back", "Upright")}</th></tr></#if>
     <tr class="${row.first?then('first', '')}">
-      <#if row.first><td class="bandcell" rowspan="${row.band}"><div class="band" style="height:${row.band * (cover.routine?size gt 10)?then(12.9, 22) - 1.4}mm"><div class="bandword" style="top:${row.band * (cover.routine?size gt 10)?then(12.9, 22) / 2 - 4}mm">${row.back?then((row.band gt 3)?then("ON ITS BACK", "BACK"), "UPRIGHT")}</div></div></td></#if>
+      <#if row.first && !look.set.open><td class="bandcell" rowspan="${row.band}"><div class="band" style="height:${row.band * (cover.routine?size gt 10)?then(12.9, 22) - 1.4}mm"><div class="bandword" style="top:${row.band * (cover.routine?size gt 10)?then(12.9, 22) / 2 - 4}mm">${row.back?then((row.band gt 3)?then("ON ITS BACK", "BACK"), "UPRIGHT")}</div></div></td></#if>
       <td class="no">${row.no}</td><td class="stop">${row.name}</td><td class="do">${row.doing}</td><td class="say"><em>${row.saying}</em></td>
     </tr>
     </#list>
@@ -142,13 +153,15 @@
 
 <div class="filler page"><h2 class="plain">Notes</h2><p class="lead">Room for your own words: what your leader told you, what your rabbit likes, what to practise next.</p><#list 1..18 as n><div class="writeline">&#160;</div></#list></div>
 
+<#function turned stop><#return (look.set.open && stop.no gte 5 && stop.no lte 13)?then(" turned", "")></#function>
+
 <#macro stophead stop>
 <@marks.hopline hops=stop.hops width=f.live/>
 </#macro>
 
 <#macro seeit pictures>
 <#if pictures?size == 1 && (pictures[0].labelled?? || pictures[0].width gt f.text)>
-<div class="sec"><div class="rail"><h3>See it</h3></div><div class="body">&#160;</div><div class="across whole"><@figures pictures=pictures/></div></div>
+<div class="sec"><div class="rail"><h3>See it</h3></div><div class="body bare">&#160;</div><div class="across whole"><@figures pictures=pictures/></div></div>
 <#elseif pictures?has_content>
 <@section heading="See it"><@figures pictures=pictures/></@section>
 </#if>
@@ -160,7 +173,7 @@
 
 <#list stops as stop>
 <#if look.primary>
-<div class="leaf" id="${stop.anchor}" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the page of stop ${stop.no} for ${look.word}">
+<div class="leaf${turned(stop)}" id="${stop.anchor}" data-fit="${tries}"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
   <@seeit pictures=stop.pictures/>
@@ -171,7 +184,7 @@
   <@cautionbox text=stop.caution/>
 </div>
 <#else>
-<div class="leaf" id="${stop.anchor}" <#if stop?is_first>data-start="even" </#if>data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the left page of stop ${stop.no} for ${look.word}">
+<div class="leaf${turned(stop)}" id="${stop.anchor}" <#if stop?is_first && !look.set.open>data-start="even" </#if>data-fit="${tries}"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the left page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="stoptitle"><div class="numeral">${stop.no}</div><h2>${stop.name}</h2><p class="lead">${stop.lead}</p></div>
   <@seeit pictures=stop.pictures/>
@@ -179,7 +192,7 @@
   <#list stop.more as s><@sectionview s=s/></#list>
   <@cautionbox text=stop.caution/>
 </div>
-<div class="leaf" id="${stop.anchor}-say" data-fit="roomy snug close tight" data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the right page of stop ${stop.no} for ${look.word}">
+<div class="leaf${turned(stop)}" id="${stop.anchor}-say" data-fit="${tries}"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-place="${stop.place}" data-what="the right page of stop ${stop.no} for ${look.word}">
   <@stophead stop=stop/>
   <div class="saytitle">Look, then say it</div>
   <#if stop.spoken.lookFor??>
@@ -201,7 +214,7 @@
 </#list>
 
 <#list topics as topic>
-<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}" data-fit="roomy snug close tight" data-fit-else="flow" data-fit-height="${f.liveHeight}mm" data-place="${topic.place}">
+<div class="topic<#if topic.firstOfSubject> subject</#if>" id="${topic.anchor}" data-fit="${tries}" data-fit-else="flow" data-fit-height="${f.liveHeight}mm" data-place="${topic.place}">
   <div class="topichead"><div class="topicmark"><@marks.toes n=look.toes half=8/><p class="note">${topic.label}</p></div><h2>${topic.title}</h2><#if topic.lead??><p class="lead">${topic.lead}</p></#if></div>
   <#list topic.sections as s><@sectionview s=s/></#list>
   <#if topic.words?has_content>

@@ -71,3 +71,6 @@ table.data.key { margin-top: 3mm; }
 .across { width: ${f.live}mm; } .across.whole { page-break-inside: avoid; }
 .labelled { position: relative; page-break-inside: avoid; } .labelled img { position: absolute; } .labelled .lines { position: absolute; left: 0; top: 0; }
 .labelled .name { position: absolute; line-height: 1.15; } .labelled .name.left { text-align: right; }
+<#if look.set.open>
+<#include "open-style.ftl">
+</#if>

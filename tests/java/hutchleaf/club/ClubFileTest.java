@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hutchleaf.model.Block;
 import hutchleaf.model.Club;
+import hutchleaf.model.WeightUnit;
 import hutchleaf.sheet.Paper;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -52,7 +53,8 @@ final class ClubFileTest {
                         Paper.LETTER,
                         new Club.Price("", BigDecimal.ZERO),
                         new Club.Price("", BigDecimal.ZERO),
-                        Club.Spelling.UK));
+                        Club.Spelling.UK,
+                        WeightUnit.LB));
     }
 
     @Test
@@ -69,6 +71,7 @@ final class ClubFileTest {
                 price-plain: $0.03
                 price-card: 0,12 €
                 spelling: US
+                weights: kg
                 leave-out: figures/sex-guide.svg, figures/carry.svg
                 grip: one open hand over the shoulders, behind the ears
                 printer: 100.2, 99.8, -0.5, 0""");
@@ -90,7 +93,8 @@ final class ClubFileTest {
                         Paper.A4,
                         new Club.Price("$", new BigDecimal("0.03")),
                         new Club.Price("€", new BigDecimal("0.12")),
-                        Club.Spelling.US));
+                        Club.Spelling.US,
+                        WeightUnit.KG));
     }
 
     @Test
@@ -141,6 +145,7 @@ final class ClubFileTest {
                 "price-plain: cheap | cannot read the price 'cheap' in 'price-plain'; write it as $0.03, EUR 0.03 or 0.03",
                 "price-card: $1 € | cannot read the price '$1 €' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
                 "price-card: -1 | cannot read the price '-1' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
+                "weights: stone | 'weights' is 'stone'; use one of: lb, kg",
                 "spelling: american | 'spelling' is 'american'; use one of: uk, us",
                 "leave-out: figures/sex-giude.svg | no figure 'figures/sex-giude.svg'; did you mean 'figures/sex-guide.svg'?",
                 "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y (both above 0),"

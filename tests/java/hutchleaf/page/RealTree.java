@@ -52,6 +52,12 @@ final class RealTree {
         });
     }
 
+    static Printed guide(Level level, Setting setting) {
+        return PRINTED.computeIfAbsent(
+                "guide " + level + setting,
+                key -> print(publications(Paper.LETTER).guide(edition(level), "A Club", setting, new Problems())));
+    }
+
     static Printed deck(Level level, Paper paper) {
         return PRINTED.computeIfAbsent(
                 "deck " + level + paper, key -> print(publications(paper).deck(edition(level), new Problems())));

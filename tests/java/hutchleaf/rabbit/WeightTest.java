@@ -7,6 +7,7 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Rabbit;
 import hutchleaf.model.Sex;
 import hutchleaf.model.Weight;
+import hutchleaf.model.WeightUnit;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,21 @@ final class WeightTest {
         Optional<Breed> row = Optional.of(Samples.breed(breed));
         Rabbit rabbit = Samples.rabbit(row, Samples.coat("black"), sex, born, weight);
         return RabbitEngine.of(rabbit, Samples.SHOW, Level.SENIOR);
+    }
+
+    /** 3.5 lb are 1.5876 kg, 5.5 lb are 2.4948 kg, 4.4 lb are 1.9958 kg by the international pound of 1959. */
+    @Test
+    void aClubThatWeighsInKilogramsReadsKilograms() {
+        Rabbit rabbit = Samples.rabbit(
+                Optional.of(Samples.breed("Dutch")),
+                Samples.coat("black"),
+                Sex.BUCK,
+                GROWN,
+                Optional.of(Weight.ofPounds(4.4, "4.4 lb")));
+        Findings findings = RabbitEngine.of(rabbit.in(WeightUnit.KG), Samples.SHOW, Level.SENIOR);
+
+        assertThat(findings.words(Point.WEIGHT_CLASS)).contains("within its limits: about 1.59 to 2.49 kg");
+        assertThat(findings.words(Point.WEIGHT)).contains("about 2.00 kg");
     }
 
     @Test

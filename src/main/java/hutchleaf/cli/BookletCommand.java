@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.sheet.Booklet.Binding;
 import hutchleaf.sheet.Grammage;
@@ -14,6 +15,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code hutchleaf booklet}: the lean guide of a level, as pages to read and as sheets to fold. */
@@ -79,6 +81,9 @@ final class BookletCommand implements Callable<Integer> {
                             + " by itself) (default: ${DEFAULT-VALUE})")
     private PrintedSides sides = PrintedSides.SHORT_EDGE;
 
+    @Mixin
+    private SpellingOption spelling = new SpellingOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -105,6 +110,7 @@ final class BookletCommand implements Callable<Integer> {
         return new BookletRun(
                         new BookletRun.Request(
                                 levels,
+                                spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
                                 new BookletRun.Sheets(paper, new Grammage(weight), sides.binding()),
                                 Optional.ofNullable(content),

@@ -3,9 +3,11 @@ package hutchleaf.cli;
 import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.edition.Edition;
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Imposition;
 import hutchleaf.press.Press;
@@ -26,6 +28,7 @@ final class BookletRun {
     /** What was asked for; without a folder the embedded content or templates are used. */
     record Request(
             List<Level> levels,
+            Club.Spelling spelling,
             Path out,
             Sheets sheets,
             Optional<Path> content,
@@ -74,7 +77,7 @@ final class BookletRun {
         Publications publications = new Publications(
                 request.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 request.sheets().paper(),
-                Publications.LANGUAGE);
+                Spelled.of(library.wording(), request.spelling()));
         Optional<Made> made = own.hasErrors()
                 ? Optional.empty()
                 : publications
@@ -82,20 +85,18 @@ final class BookletRun {
                         .flatMap(draft -> press.print(draft, own))
                         .flatMap(draft -> publications.leanGuide(edition, "", draft.pageOf(), own))
                         .flatMap(guide -> press.print(guide, own))
-                        .map(pages -> impose(level, pages));
+                        .map(pages ->
+                                impose(level, pages, publications.spelled().language()));
         problems.addAll(own);
         return made;
     }
 
-    private Made impose(Level level, Printed pages) {
+    private Made impose(Level level, Printed pages, String language) {
         Sheets sheets = request.sheets();
         Booklet booklet = Booklet.of(pages.pages(), sheets.binding());
         String title = level.title() + " lean guide: sheets to print, fold and staple";
         return new Made(
-                level,
-                pages,
-                booklet,
-                Imposition.of(title, Publications.LANGUAGE, pages, booklet, sheets.paper(), sheets.weight()));
+                level, pages, booklet, Imposition.of(title, language, pages, booklet, sheets.paper(), sheets.weight()));
     }
 
     private void write(List<Made> all) {

@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import hutchleaf.cli.CardsOptions.Overfull;
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problem;
@@ -20,6 +21,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code hutchleaf cards}: flashcards in the size and the way of making that a club needs. */
@@ -83,6 +85,9 @@ final class CardsCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: letter)")
     private Paper paper = Paper.LETTER;
 
+    @Mixin
+    private SpellingOption spelling = new SpellingOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -129,7 +134,12 @@ final class CardsCommand implements Callable<Integer> {
                 OptionWord.read("--format", format, CardFormat.words(), CardFormat::of, problems),
                 new CardMaking(way(), turn()),
                 strict ? Overfull.ERROR : Overfull.BESIDE,
-                new CardsOptions.Files(paper, folder, Optional.ofNullable(content), Optional.ofNullable(templates)));
+                new CardsOptions.Files(
+                        paper,
+                        spelling.chosen().orElse(Club.Spelling.UK),
+                        folder,
+                        Optional.ofNullable(content),
+                        Optional.ofNullable(templates)));
     }
 
     private Way way() {

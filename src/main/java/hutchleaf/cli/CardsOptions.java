@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.sheet.CardFormat;
 import hutchleaf.sheet.CardMaking;
@@ -39,5 +40,5 @@ record CardsOptions(Which which, Optional<CardFormat> format, CardMaking making,
     }
 
     /** Where files come from and go to; without a folder the embedded content or templates are used. */
-    record Files(Paper paper, Path out, Optional<Path> content, Optional<Path> templates) {}
+    record Files(Paper paper, Club.Spelling spelling, Path out, Optional<Path> content, Optional<Path> templates) {}
 }

@@ -6,6 +6,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
@@ -53,8 +54,9 @@ final class CardsRun {
             asked.sorted().forEach(err::println);
             return Exit.WRONG_ARGUMENTS;
         }
-        List<Done> done = SideBySide.run(
-                jobs.stream().<Callable<Done>>map(job -> () -> print(job, tree)).toList());
+        List<Done> done = SideBySide.run(jobs.stream()
+                .<Callable<Done>>map(job -> () -> print(job, library.get(), tree))
+                .toList());
         done.forEach(each -> problems.addAll(each.problems()));
         if (problems.hasErrors()) {
             return refused();
@@ -70,12 +72,12 @@ final class CardsRun {
         return Exit.CONTENT_TO_MEND;
     }
 
-    private Done print(CardJob job, ContentTree tree) {
+    private Done print(CardJob job, Library library, ContentTree tree) {
         Problems own = new Problems();
         Publications publications = new Publications(
                 options.files().templates().map(Templates::folder).orElseGet(Templates::embedded),
                 options.files().paper(),
-                Publications.LANGUAGE);
+                Spelled.of(library.wording(), options.files().spelling()));
         Press press = new Press(tree::bytes);
         List<Made> made = new ArrayList<>();
         for (CardJob part : split(job, publications, press, own)) {

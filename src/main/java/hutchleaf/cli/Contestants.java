@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import hutchleaf.model.Member;
+import hutchleaf.page.Spelled;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -69,7 +70,7 @@ final class Contestants {
     }
 
     int number(Member member) {
-        return numbers.getOrDefault(member.name(), 0);
+        return numbers.getOrDefault(Spelled.plain(member.name()), 0);
     }
 
     /** All numbers ever given, as the file keeps them. */

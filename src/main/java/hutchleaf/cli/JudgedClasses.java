@@ -6,6 +6,7 @@ import hutchleaf.model.Library;
 import hutchleaf.model.Member;
 import hutchleaf.model.Rabbit;
 import hutchleaf.page.JudgedClass;
+import hutchleaf.page.Spelled;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -23,10 +24,16 @@ final class JudgedClasses {
     private final PacketRoster roster;
     private final Contestants numbers;
     private final ScoreSheetsOptions.Wanted wanted;
+    private final KeptWords kept;
     private final Problems problems;
 
     private JudgedClasses(
-            PacketRoster roster, Contestants numbers, ScoreSheetsOptions.Wanted wanted, Problems problems) {
+            PacketRoster roster,
+            Contestants numbers,
+            ScoreSheetsOptions.Wanted wanted,
+            KeptWords kept,
+            Problems problems) {
+        this.kept = kept;
         this.roster = roster;
         this.numbers = numbers;
         this.wanted = wanted;
@@ -43,8 +50,9 @@ final class JudgedClasses {
             Contestants numbers,
             ScoreSheetsOptions.Wanted wanted,
             Library library,
+            Spelled spelled,
             Problems problems) {
-        return new JudgedClasses(roster, numbers, wanted, problems).all(library);
+        return new JudgedClasses(roster, numbers, wanted, new KeptWords(spelled), problems).all(library);
     }
 
     private List<JudgedClass> all(Library library) {
@@ -97,12 +105,14 @@ final class JudgedClasses {
                 new JudgedClass.Amounts(open, copies, wanted.spare().of(contestants * copies));
         List<JudgedClass.Entrant> entrants =
                 wanted.blank() ? List.of() : members.stream().map(this::entrant).toList();
-        Club club = roster.club();
+        Club club = kept.club(roster.club());
         return IntStream.rangeClosed(1, wanted.judges())
                 .mapToObj(judge -> new JudgedClass(
                         new JudgedClass.Show(
                                 club.name(),
-                                wanted.title().orElse(club.show().name()),
+                                wanted.title()
+                                        .map(kept.spelled()::kept)
+                                        .orElse(club.show().name()),
                                 club.show().date()),
                         rule.division(),
                         rule.level(),
@@ -115,7 +125,8 @@ final class JudgedClasses {
     }
 
     /** A member with the rabbit they show, the first of the roster. */
-    private JudgedClass.Entrant entrant(Member member) {
+    private JudgedClass.Entrant entrant(Member written) {
+        Member member = kept.member(written);
         Rabbit rabbit = member.rabbits().get(0);
         return new JudgedClass.Entrant(
                 numbers.number(member),

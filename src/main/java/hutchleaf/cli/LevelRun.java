@@ -7,6 +7,7 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Manuscript;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Setting;
 import hutchleaf.press.Figures;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Everything that one division gets, printed by one thread with a press of its own. */
 final class LevelRun {
@@ -32,11 +34,14 @@ final class LevelRun {
 
     private final Level level;
     private final Publications publications;
+    private final Set<Setting> settings;
     private final Press press;
     private final Problems problems = new Problems();
     private final List<Made> made = new ArrayList<>();
 
-    LevelRun(Level level, Publications publications, Figures figures) {
+    /** @param settings in which the guide is printed beside the ordinary one */
+    LevelRun(Level level, Publications publications, Set<Setting> settings, Figures figures) {
+        this.settings = settings;
         this.level = level;
         this.publications = publications;
         this.press = new Press(figures);
@@ -55,6 +60,16 @@ final class LevelRun {
     private void membersPaper(Edition edition) {
         String whom = "members, " + level.word();
         add("guides/study-guide-", whom, publications.guide(edition, CLUB, problems), Sides.TWO);
+        for (Setting setting : settings) {
+            publications
+                    .guide(edition, CLUB, setting, problems)
+                    .flatMap(pages -> press.print(pages, problems))
+                    .ifPresent(pdf -> made.add(new Made(
+                            "guides/study-guide-" + level.word() + setting.suffix() + ".pdf",
+                            pdf,
+                            Sides.TWO.sheets(pdf.pages()),
+                            whom)));
+        }
         add("cards/flashcards-", whom, publications.deck(edition, problems), Sides.ONE);
         add("labels/label-it-", whom, publications.labelIt(edition, problems), Sides.ONE);
     }

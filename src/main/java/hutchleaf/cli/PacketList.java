@@ -50,7 +50,8 @@ final class PacketList {
         Edition edition = edition(member.study());
         List<OwnRabbit> rabbits = new ArrayList<>();
         for (Rabbit rabbit : member.rabbits()) {
-            Findings findings = RabbitEngine.of(rabbit, club.show().date(), member.study());
+            Findings findings = RabbitEngine.of(
+                    rabbit.in(club.print().weights()), club.show().date(), member.study());
             rabbits.add(new OwnRabbit(findings, OwnCards.of(findings, member.study(), edition.library())));
         }
         return packet(edition, Optional.of(member), Optional.of(number), numbered(rabbits));

@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ record PacketOptions(
         Optional<Path> folder,
         Path out,
         Optional<Paper> paper,
+        Optional<Club.Spelling> spelling,
         Optional<Path> content,
         Optional<Path> templates,
         Optional<LocalDate> today,
@@ -42,6 +44,7 @@ record PacketOptions(
         return new PacketOptions(
                 folder,
                 out,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

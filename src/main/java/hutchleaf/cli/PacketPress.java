@@ -8,6 +8,7 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Member;
 import hutchleaf.page.DeckPart;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Spelled;
 import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
@@ -85,8 +86,10 @@ final class PacketPress {
         Optional<Printed> second = shared.get(
                 new CardsKey(edition.level(), codes, own),
                 () -> print(publications.cards(edition, cards, rest, problems)));
-        return first.flatMap(mine -> second.map(
-                theirs -> Merge.of("Cards for " + whose(packet), Publications.LANGUAGE, List.of(mine, theirs))));
+        return first.flatMap(mine -> second.map(theirs -> Merge.of(
+                Spelled.plain("Cards for " + whose(packet)),
+                publications.spelled().language(),
+                List.of(mine, theirs))));
     }
 
     private static String whose(Packet packet) {
@@ -101,8 +104,10 @@ final class PacketPress {
         Optional<Printed> common = shared.get(new PartKey(studied, "sheets"), () -> common(packet.edition()));
         return shared.get(
                 List.of(studied, division),
-                () -> common.flatMap(pages -> score.map(sheet ->
-                        Merge.of(studied.title() + " practice sheets", Publications.LANGUAGE, List.of(pages, sheet)))));
+                () -> common.flatMap(pages -> score.map(sheet -> Merge.of(
+                        studied.title() + " practice sheets",
+                        publications.spelled().language(),
+                        List.of(pages, sheet)))));
     }
 
     private Optional<Printed> score(Packet packet, Level division) {

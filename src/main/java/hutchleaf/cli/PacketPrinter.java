@@ -3,6 +3,7 @@ package hutchleaf.cli;
 import hutchleaf.edition.Packet;
 import hutchleaf.model.Card;
 import hutchleaf.model.Member;
+import hutchleaf.page.Spelled;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Sides;
@@ -37,7 +38,7 @@ final class PacketPrinter {
         }
 
         String whom() {
-            return job.packet().member().map(Member::name).orElse("filled in by hand") + ", "
+            return job.packet().member().map(Member::name).map(Spelled::plain).orElse("filled in by hand") + ", "
                     + job.packet().edition().level().word();
         }
     }

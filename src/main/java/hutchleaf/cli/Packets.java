@@ -10,6 +10,7 @@ import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.model.Member;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.problem.Problems;
@@ -62,9 +63,12 @@ final class Packets {
         Publications publications = new Publications(
                 options.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 options.paper().orElse(roster.club().print().paper()),
-                Publications.LANGUAGE);
+                Spelled.of(
+                        library.wording(),
+                        options.spelling().orElse(roster.club().print().spelling())));
+        KeptWords kept = new KeptWords(publications.spelled());
         Contestants numbers = Contestants.of(options.out(), roster.members());
-        List<PacketPrinter.Job> jobs = jobs(roster, editions, numbers);
+        List<PacketPrinter.Job> jobs = jobs(roster, editions, numbers, kept);
         if (problems.hasErrors()) {
             return refused();
         }
@@ -96,14 +100,15 @@ final class Packets {
         }
     }
 
-    private List<PacketPrinter.Job> jobs(PacketRoster roster, Map<Level, Edition> editions, Contestants numbers) {
-        PacketList list = new PacketList(roster.club(), editions, roster.today(), problems);
+    private List<PacketPrinter.Job> jobs(
+            PacketRoster roster, Map<Level, Edition> editions, Contestants numbers, KeptWords kept) {
+        PacketList list = new PacketList(kept.club(roster.club()), editions, roster.today(), problems);
         PacketNames names = new PacketNames();
         List<PacketPrinter.Job> jobs = new ArrayList<>();
         for (Member member : numbers.inOrderOfShowing(roster.members())) {
             String folder = names.of(member, numbers.number(member));
             if (roster.asked().contains(member)) {
-                list.of(member, numbers.number(member)).ifPresent(packet -> jobs.add(job(packet, folder)));
+                list.of(kept.member(member), numbers.number(member)).ifPresent(packet -> jobs.add(job(packet, folder)));
             }
         }
         if (options.only().isEmpty()) {

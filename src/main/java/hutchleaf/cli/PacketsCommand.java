@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -35,6 +36,9 @@ final class PacketsCommand implements Callable<Integer> {
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: what club.md says)")
     private @Nullable Paper paper;
+
+    @Mixin
+    private final SpellingOption spelling = new SpellingOption();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
@@ -94,6 +98,7 @@ final class PacketsCommand implements Callable<Integer> {
                                 Optional.ofNullable(folder),
                                 target,
                                 Optional.ofNullable(paper),
+                                spelling.chosen(),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Optional.ofNullable(today),

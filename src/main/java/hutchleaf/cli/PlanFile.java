@@ -40,7 +40,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
     }
 
     private PrintPlanData data(List<Made> made) {
-        Club club = roster.club();
+        Club club = new KeptWords(publications.spelled()).club(roster.club());
         Map<String, File> files = new LinkedHashMap<>();
         List<MemberLine> members = new ArrayList<>();
         for (Made packet : made) {
@@ -66,7 +66,10 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
                                 PAGES_A_MINUTE)),
                 List.copyOf(files.values()),
                 members,
-                roster.rows().sorted().stream().map(Problem::toString).toList());
+                roster.rows().sorted().stream()
+                        .map(Problem::toString)
+                        .map(publications.spelled()::kept)
+                        .toList());
     }
 
     private MemberLine line(Member member, Made packet, List<String> files) {

@@ -4,9 +4,12 @@ import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.contest.ScoreCheck;
 import hutchleaf.edition.LeaveOut;
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Setting;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
@@ -29,6 +32,8 @@ final class Publish {
     record Request(
             Path out,
             Paper paper,
+            Club.Spelling spelling,
+            Set<Setting> settings,
             Optional<Path> content,
             Optional<Path> templates,
             Set<String> leaveOut,
@@ -91,10 +96,11 @@ final class Publish {
         Publications publications = new Publications(
                 request.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 request.paper(),
-                Publications.LANGUAGE);
+                Spelled.of(library.wording(), request.spelling()));
         List<Callable<LevelRun>> jobs = Arrays.stream(Level.values())
                 .sorted(Comparator.reverseOrder())
-                .<Callable<LevelRun>>map(level -> () -> new LevelRun(level, publications, tree::bytes).run(library))
+                .<Callable<LevelRun>>map(
+                        level -> () -> new LevelRun(level, publications, request.settings(), tree::bytes).run(library))
                 .toList();
         List<LevelRun> runs = new ArrayList<>(SideBySide.run(jobs));
         Collections.reverse(runs);

@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code hutchleaf publish}: guides, cards and judge's paper for all four divisions. */
@@ -28,6 +30,12 @@ final class PublishCommand implements Callable<Integer> {
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: letter)")
     private Paper paper = Paper.LETTER;
+
+    @Mixin
+    private final SpellingOption spelling = new SpellingOption();
+
+    @Mixin
+    private final SettingOptions settings = new SettingOptions();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
@@ -63,6 +71,8 @@ final class PublishCommand implements Callable<Integer> {
                         new Publish.Request(
                                 folder,
                                 paper,
+                                spelling.chosen().orElse(Club.Spelling.UK),
+                                settings.chosen(),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Set.copyOf(leaveOut),

@@ -12,6 +12,7 @@ import hutchleaf.model.Library;
 import hutchleaf.page.JudgePapers;
 import hutchleaf.page.JudgedClass;
 import hutchleaf.page.Publications;
+import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
@@ -65,15 +66,16 @@ final class ScoreSheets {
         Publications publications = new Publications(
                 options.templates().map(Templates::folder).orElseGet(Templates::embedded),
                 options.paper().orElse(roster.club().print().paper()),
-                Publications.LANGUAGE);
+                Spelled.of(library.wording(), roster.club().print().spelling()));
         Contestants numbers = Contestants.of(options.out(), roster.members());
-        List<JudgedClass> classes = JudgedClasses.of(roster, numbers, options.wanted(), library, problems);
+        List<JudgedClass> classes =
+                JudgedClasses.of(roster, numbers, options.wanted(), library, publications.spelled(), problems);
         Table table = new Table();
         try (Outputs outputs = new Outputs(options.out(), "scoresheets", options.pictures())) {
             for (JudgedClass shown : classes) {
                 Edition edition = Edition.of(library, shown.level(), problems);
                 JudgePapers papers = publications.judge(edition, shown, sets(edition));
-                bound(papers, press).ifPresent(pdf -> {
+                bound(papers, publications.spelled().language(), press).ifPresent(pdf -> {
                     outputs.add(file(shown, classes), pdf);
                     table.add(file(shown, classes), pdf.pages(), Sides.ONE.sheets(pdf.pages()), whom(shown));
                 });
@@ -101,14 +103,12 @@ final class ScoreSheets {
     }
 
     /** Two judges' questions are the same pages: what has the same words is printed once. */
-    private Optional<Printed> bound(JudgePapers papers, Press press) {
+    private Optional<Printed> bound(JudgePapers papers, String language, Press press) {
         List<Printed> parts = new ArrayList<>();
         papers.parts(problems)
                 .forEach(part ->
                         shared.get(part, () -> press.print(part, problems)).ifPresent(parts::add));
-        return problems.hasErrors()
-                ? Optional.empty()
-                : Optional.of(Merge.of(papers.title(), Publications.LANGUAGE, parts));
+        return problems.hasErrors() ? Optional.empty() : Optional.of(Merge.of(papers.title(), language, parts));
     }
 
     /** Named by the level; by the division too where two share one. */

@@ -46,6 +46,7 @@ record ScoreSheetsOptions(
                 folder,
                 out,
                 paper,
+                Optional.empty(),
                 content,
                 templates,
                 today,

@@ -18,7 +18,7 @@ import java.util.Set;
  *
  * <p>Needed are {@code name}, {@code show-date} and {@code rule-set}. Where the others are missing: the show is "the
  * show", ages are counted as {@link CutOff} reads the rule set, study starts today and knows no rest day, 15 minutes a day,
- * on Letter, in British spelling, and a sheet has the price 0, which means that none was given.
+ * on Letter, in British spelling, with weights in pounds, and a sheet has the price 0, which means that none was given.
  */
 record ClubFile(Club club, DateForm dates) {
     static final List<String> KEYS = List.of(
@@ -35,6 +35,7 @@ record ClubFile(Club club, DateForm dates) {
             "price-plain",
             "price-card",
             "spelling",
+            "weights",
             "leave-out",
             "grip",
             "printer");
@@ -53,8 +54,8 @@ record ClubFile(Club club, DateForm dates) {
         Optional<Club.Show> show = show(keys, library, own);
         Club.Practice practice = practice(keys, show.map(Club.Show::date), own);
         keys.printer();
-        Club.Print print =
-                new Club.Print(keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling());
+        Club.Print print = new Club.Print(
+                keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling(), keys.weights());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())
                 .map(read -> new ClubFile(new Club(name, read, practice, print, file.lead(), at), keys.dates()));

@@ -4,6 +4,7 @@ import hutchleaf.content.FrontMatter;
 import hutchleaf.content.FrontMatter.Field;
 import hutchleaf.model.Club.Price;
 import hutchleaf.model.Club.Spelling;
+import hutchleaf.model.WeightUnit;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
@@ -74,6 +75,10 @@ final class Keys {
 
     Spelling spelling() {
         return oneOf("spelling", Spelling.values(), Spelling.UK);
+    }
+
+    WeightUnit weights() {
+        return oneOf("weights", WeightUnit.values(), WeightUnit.LB);
     }
 
     Price price(String key) {

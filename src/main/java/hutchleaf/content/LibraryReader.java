@@ -93,6 +93,7 @@ public final class LibraryReader {
                         TablesReader.labelIt(file(LABEL_IT), problems)),
                 new Wording(
                         WordingReader.spellings(file(SPELLING), problems),
+                        WordingReader.onlyAmerican(file(SPELLING), problems),
                         WordingReader.forms(file(FORMS), problems),
                         WordingReader.labels(file(LABELS), problems),
                         WordingReader.everyday(file(EVERYDAY), problems)));

@@ -1,5 +1,6 @@
 package hutchleaf.content;
 
+import hutchleaf.model.Block;
 import hutchleaf.model.Wording;
 import hutchleaf.problem.Problems;
 import java.util.List;
@@ -10,6 +11,16 @@ final class WordingReader {
 
     static List<Wording.Spelling> spellings(MarkdownFile file, Problems problems) {
         return DataFile.table(file, 0, List.of("uk", "us"), problems).stream()
+                .map(row -> new Wording.Spelling(row.need("uk"), row.need("us")))
+                .toList();
+    }
+
+    /** The file's second table, which may be missing. */
+    static List<Wording.Spelling> onlyAmerican(MarkdownFile file, Problems problems) {
+        if (file.lead().stream().filter(Block.Table.class::isInstance).count() < 2) {
+            return List.of();
+        }
+        return DataFile.table(file, 1, List.of("uk", "us"), problems).stream()
                 .map(row -> new Wording.Spelling(row.need("uk"), row.need("us")))
                 .toList();
     }

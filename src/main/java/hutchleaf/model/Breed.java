@@ -15,8 +15,31 @@ public record Breed(
         Weights weights,
         Showing showing,
         Basis basis) {
-    /** Senior weights in pounds as printed, for example {@code 3.5 to 5.5}; empty where none is known. */
-    public record Weights(String buck, String doe) {}
+    /**
+     * Senior weights in pounds, for example {@code 3.5 to 5.5}; empty where none is known.
+     *
+     * @param unit in which they are printed
+     */
+    public record Weights(String buck, String doe, WeightUnit unit) {
+        /** Printed in pounds, as the table has them. */
+        public Weights(String buck, String doe) {
+            this(buck, doe, WeightUnit.LB);
+        }
+    }
+
+    /** The same row, its weights to be printed in a unit. */
+    public Breed in(WeightUnit unit) {
+        return new Breed(
+                name,
+                bodyType,
+                pose,
+                ears,
+                fur,
+                classes,
+                new Weights(weights.buck(), weights.doe(), unit),
+                showing,
+                basis);
+    }
 
     /** What a member says when showing it, and what judges look for. */
     public record Showing(String say, String judgesLookFor) {}

@@ -42,8 +42,12 @@ public record Club(String name, Show show, Practice practice, Print print, List<
         }
     }
 
-    /** On what the club prints, and what a sheet costs. */
-    public record Print(Paper paper, Price plain, Price card, Spelling spelling) {}
+    /**
+     * On what the club prints, what a sheet costs, and how words and weights are written.
+     *
+     * @param weights the unit of the breeds' limits and the rabbits' own weights
+     */
+    public record Print(Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights) {}
 
     /**
      * What a sheet costs.

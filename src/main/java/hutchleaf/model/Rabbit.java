@@ -31,6 +31,12 @@ public record Rabbit(
      */
     public record Coat(String variety, Optional<Colour> colour, boolean broken) {}
 
+    /** The same rabbit, its weight and the limits of its breed to be printed in a unit. */
+    public Rabbit in(WeightUnit unit) {
+        return new Rabbit(
+                name, breed.map(row -> row.in(unit)), coat, sex, born, earNumber, weight.map(own -> own.in(unit)), at);
+    }
+
     /** The breed as it is said: {@code Dutch}, or {@code mixed breed}. */
     public String breedName() {
         return breed.map(Breed::name).orElse("mixed breed");

@@ -9,6 +9,11 @@ package hutchleaf.model;
 public record Weight(double pounds, String asWritten) {
     private static final double KILOGRAMS_A_POUND = 0.45359237;
 
+    /** The same weight, written in a unit. */
+    public Weight in(WeightUnit unit) {
+        return new Weight(pounds, unit.of(this));
+    }
+
     public static Weight ofPounds(double pounds, String asWritten) {
         return new Weight(pounds, asWritten);
     }

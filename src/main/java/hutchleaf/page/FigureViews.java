@@ -26,6 +26,9 @@ final class FigureViews {
     /** Widest a figure with words on both sides stands. */
     private static final double LABELLED = 100;
 
+    /** In large print the words need more room. */
+    private static final double LARGE_LABELLED = 70;
+
     /** Words start this far from the figure: room for the lines to spread. */
     private static final double REACH = 5;
 
@@ -109,7 +112,8 @@ final class FigureViews {
 
     /** As it stands on a page of the guide. */
     PictureView.Labelled labelled(Drawing drawing) {
-        double width = Math.min(LABELLED, HIGHEST * drawing.ratio());
+        double widest = look.set().large() ? LARGE_LABELLED : LABELLED;
+        double width = Math.min(widest, HIGHEST * drawing.ratio());
         double pitch = look.type().note() * LINE * POINT;
         return labelled(
                 drawing, Math.max(width, drawing.smallest()), look.frame().live(), pitch);

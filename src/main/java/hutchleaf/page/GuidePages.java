@@ -40,10 +40,10 @@ final class GuidePages {
     private final FigureViews figures;
     private final BlockViews blocks;
 
-    private GuidePages(Edition edition, Paper paper) {
+    private GuidePages(Edition edition, Paper paper, Setting setting) {
         this.edition = edition;
         this.markup = new Markup(this::anchor, this::filling);
-        this.look = Look.of(edition.level(), paper);
+        this.look = Look.of(edition.level(), paper, setting);
         this.figures = new FigureViews(edition.library().tables().drawings(), edition.level(), look);
         this.blocks = new BlockViews(markup, figures);
     }
@@ -53,13 +53,13 @@ final class GuidePages {
      *
      * @param club whose name stands on the cover
      */
-    static GuideView of(Edition edition, Paper paper, String club) {
-        return new GuidePages(edition, paper).view(club);
+    static GuideView of(Edition edition, Paper paper, String club, Setting setting) {
+        return new GuidePages(edition, paper, setting).view(club);
     }
 
     /** Writes words for an edition without a rabbit or a member of its own. */
     static Markup markup(Edition edition) {
-        return new GuidePages(edition, Paper.LETTER).markup;
+        return new GuidePages(edition, Paper.LETTER, Setting.ORDINARY).markup;
     }
 
     private Optional<String> anchor(String path) {

@@ -32,8 +32,8 @@ public final class JudgePapers {
 
     /** What a reader's window shows: {@code Junior, judge 1}. */
     public String title() {
-        return shown.division() + ", judge " + shown.judging().judge() + ", "
-                + shown.show().name();
+        return Spelled.plain(shown.division() + ", judge " + shown.judging().judge() + ", "
+                + shown.show().name());
     }
 
     /**
@@ -69,6 +69,9 @@ public final class JudgePapers {
         templates
                 .fill(template, view, problems)
                 .ifPresent(xhtml -> parts.add(new Manuscript(
-                        edition.level().title() + " " + what, Publications.LANGUAGE, xhtml, "templates/" + template)));
+                        edition.level().title() + " " + what,
+                        templates.spelled().language(),
+                        xhtml,
+                        "templates/" + template)));
     }
 }

@@ -3,7 +3,6 @@ package hutchleaf.page;
 import hutchleaf.edition.Edition;
 import hutchleaf.edition.Stop;
 import hutchleaf.model.Block;
-import hutchleaf.model.Level;
 import hutchleaf.model.Section;
 import hutchleaf.model.Section.Kind;
 import hutchleaf.model.Station.SideUp;
@@ -11,24 +10,14 @@ import hutchleaf.page.GuideView.PictureView;
 import hutchleaf.page.GuideView.StopView;
 import hutchleaf.page.GuideView.WordView;
 import hutchleaf.page.LeanView.LeanStop;
-import hutchleaf.sheet.HalfSheet;
 import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
 /** Makes the view of a lean guide: what a member does, looks for and says at each stop, on pages of half a sheet. */
 final class LeanGuidePages {
-    /** Text starts this far from the sides: room for a thumb, a staple and the fold. */
-    private static final double SIDE = 12;
-
-    private static final double TOP = 10;
-
-    /** The foot line ends 7 mm or more above the edge, where any printer prints. */
-    private static final double BOTTOM = 16;
-
     /** The id of the page after the last stop. */
     static final String WORDS = "words";
 
@@ -38,7 +27,7 @@ final class LeanGuidePages {
 
     private LeanGuidePages(Edition edition, Paper paper) {
         this.edition = edition;
-        this.look = look(edition.level(), paper);
+        this.look = Look.half(edition.level(), paper);
         this.markup = Markup.unlinked(edition);
     }
 
@@ -121,24 +110,5 @@ final class LeanGuidePages {
                 .sorted((one, other) -> one.term().compareToIgnoreCase(other.term()))
                 .map(term -> new WordView(term.term(), 1, markup.write(term.meaning())))
                 .toList();
-    }
-
-    private static Look look(Level level, Paper paper) {
-        HalfSheet page = HalfSheet.of(paper);
-        double live = page.width().mm() - 2 * SIDE;
-        return new Look(
-                level.title(),
-                level.word(),
-                level.blackToes(),
-                level == Level.PRIMARY,
-                TypeScale.of(level),
-                new Look.Frame(
-                        paper.name().toLowerCase(Locale.ROOT),
-                        page.width().mm(),
-                        page.height().mm(),
-                        SIDE,
-                        live,
-                        live,
-                        page.height().mm() - TOP - BOTTOM));
     }
 }

@@ -19,12 +19,11 @@ import java.util.Optional;
 
 /** The door of this stage: one method for each kind of publication. */
 public final class Publications {
-    /** BCP 47 tag of everything that is printed. */
-    public static final String LANGUAGE = "en";
+    /** BCP 47 tag of what is printed as it is written. */
+    static final String LANGUAGE = "en";
 
     private final Templates templates;
     private final Paper paper;
-    private final String language;
 
     /**
      * Sets up for one run.
@@ -32,9 +31,22 @@ public final class Publications {
      * @param language BCP 47 tag of the content's language
      */
     public Publications(Templates templates, Paper paper, String language) {
-        this.templates = templates;
+        this(templates, paper, Spelled.asWritten(language));
+    }
+
+    /**
+     * Sets up for one run that prints one spelling.
+     *
+     * @param spelled how words are spelled, and with it the language
+     */
+    public Publications(Templates templates, Paper paper, Spelled spelled) {
+        this.templates = templates.in(spelled);
         this.paper = paper;
-        this.language = language;
+    }
+
+    /** How everything is spelled that this prints. */
+    public Spelled spelled() {
+        return templates.spelled();
     }
 
     /**
@@ -43,8 +55,20 @@ public final class Publications {
      * @param club whose name stands on the cover
      */
     public Optional<Manuscript> guide(Edition edition, String club, Problems problems) {
+        return guide(edition, club, Setting.ORDINARY, problems);
+    }
+
+    /**
+     * A study guide in a setting.
+     *
+     * @param club whose name stands on the cover
+     */
+    public Optional<Manuscript> guide(Edition edition, String club, Setting setting, Problems problems) {
         return manuscript(
-                edition.level().title() + " study guide", "guide.ftl", GuidePages.of(edition, paper, club), problems);
+                edition.level().title() + " study guide" + setting.title(),
+                "guide.ftl",
+                GuidePages.of(edition, paper, club, setting),
+                problems);
     }
 
     /**
@@ -232,6 +256,7 @@ public final class Publications {
     private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
         return templates
                 .fill(template, view, problems)
-                .map(xhtml -> new Manuscript(title, language, xhtml, "templates/" + template));
+                .map(xhtml ->
+                        new Manuscript(spelled().text(title), spelled().language(), xhtml, "templates/" + template));
     }
 }

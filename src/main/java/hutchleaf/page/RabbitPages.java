@@ -137,8 +137,16 @@ final class RabbitPages {
                 cell(breed, "Ears", "ears", breed.ears()),
                 cell(breed, "Fur", "fur", breed.fur()),
                 cell(breed, "Show classes", "classes", breed.classes() == 4 ? "four" : "six"),
-                cell(breed, "Senior buck", "senior buck", pounds(breed.weights().buck())),
-                cell(breed, "Senior doe", "senior doe", pounds(breed.weights().doe())),
+                cell(
+                        breed,
+                        "Senior buck",
+                        "senior buck",
+                        breed.weights().unit().limits(breed.weights().buck())),
+                cell(
+                        breed,
+                        "Senior doe",
+                        "senior doe",
+                        breed.weights().unit().limits(breed.weights().doe())),
                 cell(
                         breed,
                         "Judges look for",
@@ -150,10 +158,6 @@ final class RabbitPages {
     private static FactView cell(Breed breed, String label, String column, String value) {
         boolean sure = breed.basis().sure(column) && !value.isEmpty() && !value.equals("unknown");
         return new FactView(label, sure ? Optional.of(new Xml(Xml.escape(value))) : Optional.empty(), Optional.empty());
-    }
-
-    private static String pounds(String weight) {
-        return weight.isEmpty() ? "" : weight + " lb";
     }
 
     private List<Picture> pictures() {

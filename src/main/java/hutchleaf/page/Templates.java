@@ -32,8 +32,14 @@ public final class Templates {
     private static final Pattern FAILING = Pattern.compile(":\\s*\\R==> (.*?)(?: {2}\\[.*)?(?:\\R|$)");
 
     private final Configuration configuration;
+    private final Spelled spelled;
 
-    private Templates(TemplateLoader loader) {
+    private Templates(Configuration configuration, Spelled spelled) {
+        this.configuration = configuration;
+        this.spelled = spelled;
+    }
+
+    private static Templates of(TemplateLoader loader) {
         Configuration locked = new Configuration(Configuration.VERSION_2_3_34);
         locked.setTemplateLoader(loader);
         locked.setDefaultEncoding("UTF-8");
@@ -49,18 +55,18 @@ public final class Templates {
         locked.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         locked.setLogTemplateExceptions(false);
         locked.setWrapUncheckedExceptions(true);
-        this.configuration = locked;
+        return new Templates(locked, Spelled.asWritten(Publications.LANGUAGE));
     }
 
     /** The templates inside the program. */
     public static Templates embedded() {
-        return new Templates(new ClassTemplateLoader(Templates.class.getClassLoader(), "embedded/templates"));
+        return of(new ClassTemplateLoader(Templates.class.getClassLoader(), "embedded/templates"));
     }
 
     /** Templates of a folder; nothing outside it can be included. */
     public static Templates folder(Path folder) {
         try {
-            return new Templates(new FileTemplateLoader(folder.toFile()) {
+            return of(new FileTemplateLoader(folder.toFile()) {
                 @Override
                 public @Nullable Object findTemplateSource(String name) throws IOException {
                     try {
@@ -77,6 +83,15 @@ public final class Templates {
         }
     }
 
+    /** The same templates, whose pages are spelled this way. */
+    public Templates in(Spelled spelling) {
+        return new Templates(configuration, spelling);
+    }
+
+    Spelled spelled() {
+        return spelled;
+    }
+
     /**
      * Fills a template.
      *
@@ -87,7 +102,7 @@ public final class Templates {
         StringWriter filled = new StringWriter(1 << 16);
         try {
             configuration.getTemplate(name).process(TemplateValue.of(view), filled);
-            return Optional.of(filled.toString());
+            return Optional.of(spelled.page(filled.toString()));
         } catch (ParseException e) {
             add(problems, e.getTemplateName(), e.getLineNumber(), e.getEditorMessage());
         } catch (TemplateException e) {

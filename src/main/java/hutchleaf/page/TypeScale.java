@@ -10,6 +10,8 @@ import hutchleaf.model.Level;
 record TypeScale(double body, double line, double table, double note, double wordColumn) {
     private static final double TABLE_FLOOR = 10;
     private static final double NOTE_FLOOR = 9.5;
+    private static final double LARGE = 18;
+    private static final double OPEN_LINE = 1.5;
 
     static TypeScale of(Level level) {
         return switch (level) {
@@ -17,6 +19,20 @@ record TypeScale(double body, double line, double table, double note, double wor
             case JUNIOR -> of(13, 1.40, 34);
             case INTERMEDIATE -> of(11.5, 1.40, 34);
             case SENIOR -> of(10.5, 1.42, 34);
+        };
+    }
+
+    /**
+     * Sizes of a level in a setting. Large print: 18 pt on everything (American Printing House, Kitchel; American Council of
+     * the Blind), lines of 1.5 (its older guidelines). Easy read: no text smaller than the level’s body, lines of 1.5 (British Dyslexia
+     * Association, from memory).
+     */
+    static TypeScale of(Level level, Setting setting) {
+        TypeScale ordinary = of(level);
+        return switch (setting) {
+            case ORDINARY -> ordinary;
+            case LARGE -> new TypeScale(LARGE, OPEN_LINE, LARGE, LARGE, ordinary.wordColumn);
+            case EASY -> new TypeScale(ordinary.body, OPEN_LINE, ordinary.body, ordinary.body, ordinary.wordColumn);
         };
     }
 

@@ -3,6 +3,7 @@ package hutchleaf.rabbit;
 import hutchleaf.model.Breed;
 import hutchleaf.model.Sex;
 import hutchleaf.model.Weight;
+import hutchleaf.model.WeightUnit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -35,20 +36,26 @@ record Limits(OptionalDouble least, OptionalDouble most, String printed) {
     static Optional<Limits> senior(Breed breed, Sex sex) {
         boolean buck = sex == Sex.BUCK;
         return breed.basis().sure(buck ? "senior buck" : "senior doe")
-                ? read(buck ? breed.weights().buck() : breed.weights().doe())
+                ? read(
+                        buck ? breed.weights().buck() : breed.weights().doe(),
+                        breed.weights().unit())
                 : Optional.empty();
     }
 
+    /** Limits that are printed in pounds. */
     static Optional<Limits> read(String cell) {
+        return read(cell, WeightUnit.LB);
+    }
+
+    private static Optional<Limits> read(String cell, WeightUnit unit) {
         Matcher form = FORM.matcher(cell);
         if (!form.matches()) {
             return Optional.empty();
         }
-        String printed = form.group("least") == null ? cell + " lb" : form.group("least") + " lb and over";
         return Optional.of(new Limits(
                 number(form.group("from"), form.group("least")),
                 number(form.group("to"), form.group("most")),
-                printed));
+                unit.limits(cell)));
     }
 
     Side side(Weight weight) {

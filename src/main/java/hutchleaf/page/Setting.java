@@ -1,0 +1,29 @@
+package hutchleaf.page;
+
+/** How a publication to read is set, beside the ordinary setting. */
+public enum Setting {
+    /** As its level is set. */
+    ORDINARY("", ""),
+    /** 18 pt and more everywhere, in one column: large print of the American Printing House (Kitchel). */
+    LARGE("-large", ", large print"),
+    /** Wider spaces between lines, words and letters, one column, nothing slanted: British Dyslexia Association, from memory. */
+    EASY("-easy", ", easy read");
+
+    private final String suffix;
+    private final String title;
+
+    Setting(String suffix, String title) {
+        this.suffix = suffix;
+        this.title = title;
+    }
+
+    /** What a file's name ends in, before its dot. */
+    public String suffix() {
+        return suffix;
+    }
+
+    /** What follows the title of a publication: {@code , large print}. */
+    String title() {
+        return title;
+    }
+}
