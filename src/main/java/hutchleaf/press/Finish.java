@@ -43,7 +43,10 @@ final class Finish {
      */
     static byte[] finish(PDDocument pdf, Manuscript manuscript, Map<Integer, Box> trims) throws IOException {
         Decoration.mark(pdf, TagMend.mend(pdf));
-        pdf.getPages().forEach(Finish::boxes);
+        for (PDPage page : pdf.getPages()) {
+            Backdrop.drop(page.getCOSObject());
+            boxes(page);
+        }
         trims.forEach((page, trim) -> trim(pdf.getPage(page - 1), trim));
         String content = String.join("\0", manuscript.title(), manuscript.language(), manuscript.xhtml());
         name(pdf, manuscript.title(), manuscript.language(), content.getBytes(StandardCharsets.UTF_8));

@@ -83,9 +83,6 @@ final class PartReader {
         List<COSDictionary> links = links(destinations);
         TagCut cut = tags(tagRoot, links);
         keys(cut, links);
-        for (COSDictionary page : pagesInOrder) {
-            Backdrop.drop(page);
-        }
         List<Integer> ownerNumbers = owners.stream().map(pieces::reserve).toList();
         List<Piece> written = pieces.write();
         Part.Contents contents = new Part.Contents(
