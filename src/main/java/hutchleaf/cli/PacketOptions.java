@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import hutchleaf.model.Club;
+import hutchleaf.sheet.Booklet;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
  * @param font for letters that the fonts of the program lack
+ * @param booklet the reading pages as a booklet of half-sheet pages, held together so
  * @param skipBad prints the other members where rows are wrong
  */
 record PacketOptions(
@@ -27,6 +29,7 @@ record PacketOptions(
         boolean skipBad,
         Cards cards,
         boolean withGuide,
+        Optional<Booklet.Binding> booklet,
         Outputs.Pictures pictures,
         Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
@@ -53,6 +56,7 @@ record PacketOptions(
                 false,
                 Cards.PLAN,
                 false,
+                Optional.empty(),
                 Outputs.Pictures.NONE,
                 Optional.empty());
     }

@@ -54,6 +54,7 @@ record ScoreSheetsOptions(
                 false,
                 PacketOptions.Cards.PLAN,
                 false,
+                Optional.empty(),
                 pictures,
                 Optional.empty());
     }
