@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -34,6 +35,16 @@ final class PicturesTest {
     void aPacketIsPicturedToo() throws IOException {
         Path tree = Trees.small(folder);
         assertPictured("packets", "--content", tree.toString(), "--out", out(), "--only", "Deja", "--pictures");
+    }
+
+    @Test
+    void cardsPrintedAgainWithoutPicturesLeaveNoOldOnes() throws IOException {
+        Path tree = Trees.small(folder);
+        String[] plain = {"cards", "--content", tree.toString(), "--out", out(), "--level", "junior"};
+        assertPictured(Stream.concat(Stream.of(plain), Stream.of("--pictures")).toArray(String[]::new));
+        Run again = Run.of(plain);
+        assertThat(again.exit()).as(again.err()).isEqualTo(Exit.DONE);
+        assertThat(Trees.bytes(folder.resolve("out")).keySet()).noneMatch(name -> name.endsWith(".png"));
     }
 
     /** A PNG for every twelve pages of each PDF, and no other. */

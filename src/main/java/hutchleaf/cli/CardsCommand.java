@@ -94,6 +94,9 @@ final class CardsCommand implements Callable<Integer> {
     @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
     private @Nullable Path templates;
 
+    @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
+    private boolean pictures;
+
     CardsCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -139,7 +142,8 @@ final class CardsCommand implements Callable<Integer> {
                         spelling.chosen().orElse(Club.Spelling.UK),
                         folder,
                         Optional.ofNullable(content),
-                        Optional.ofNullable(templates)));
+                        Optional.ofNullable(templates),
+                        Outputs.Pictures.when(pictures)));
     }
 
     private Way way() {

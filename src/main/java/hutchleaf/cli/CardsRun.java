@@ -122,7 +122,8 @@ final class CardsRun {
 
     private void write(List<CardJob> jobs, List<Made> made) {
         Table table = new Table();
-        try (Outputs outputs = new Outputs(options.files().out(), "cards", Outputs.Pictures.NONE)) {
+        try (Outputs outputs =
+                new Outputs(options.files().out(), "cards", options.files().pictures())) {
             for (Made file : made) {
                 file.printed().ifPresent(pdf -> {
                     outputs.add(file.job().pdf(), pdf);

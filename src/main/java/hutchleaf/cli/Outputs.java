@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The folder of finished files. Everything is written beside its place first and moved when all of it is there; only
@@ -58,12 +59,17 @@ final class Outputs implements AutoCloseable {
     void add(String name, Printed pdf) {
         add(name, pdf.open());
         if (pictures == Pictures.CONTACT_SHEETS && !name.startsWith(PagesChanged.FOLDER)) {
-            String picture = PICTURES + name.replaceFirst("\\.pdf$", "");
+            String picture = pictureOf(name);
             Preview.of(
                     pdf,
                     (no, png) ->
-                            add(picture + String.format(Locale.ROOT, "-%02d.png", no), new ByteArrayInputStream(png)));
+                            add(picture + String.format(Locale.ROOT, "%02d.png", no), new ByteArrayInputStream(png)));
         }
+    }
+
+    /** How the pictures of a file are named, but for their numbers. */
+    private static String pictureOf(String pdf) {
+        return PICTURES + pdf.replaceFirst("\\.pdf$", "-");
     }
 
     /** Writes a text beside its place. */
@@ -113,25 +119,34 @@ final class Outputs implements AutoCloseable {
     }
 
     /**
-     * Moves every file into its place and leaves all others as they are, but for some.
+     * Moves every file into its place and leaves all others as they are, but for some, and for old pictures of new files.
      *
-     * @param replaced names of which those that an earlier run made and this one did not are removed
+     * @param replaced names of which those that an earlier run made and this one did not are removed, with their pictures
      */
     void commitBeside(Set<String> replaced) {
         try {
             move();
             Set<String> all = new LinkedHashSet<>(Files.exists(manifest) ? Files.readAllLines(manifest) : Set.of());
-            for (String old : replaced) {
-                if (!names.contains(old) && all.remove(old)) {
-                    Files.deleteIfExists(folder.resolve(old));
-                }
+            Set<String> gone = new LinkedHashSet<>(all);
+            gone.removeIf(old -> names.contains(old) || !(replaced.contains(old) || isPictureOf(old, replaced)));
+            for (String old : gone) {
+                Files.deleteIfExists(folder.resolve(old));
             }
+            all.removeAll(gone);
             all.addAll(names);
             all.removeAll(kept);
             Files.write(manifest, all);
         } catch (IOException e) {
             throw new UncheckedIOException("could not write into " + folder, e);
         }
+    }
+
+    private boolean isPictureOf(String file, Set<String> replaced) {
+        return Stream.concat(names.stream(), replaced.stream())
+                .filter(pdf -> pdf.endsWith(".pdf"))
+                .map(Outputs::pictureOf)
+                .anyMatch(picture -> file.startsWith(picture)
+                        && file.substring(picture.length()).matches("\\d+\\.png"));
     }
 
     private void move() throws IOException {
