@@ -2,6 +2,8 @@ package hutchleaf.cli;
 
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
+import hutchleaf.problem.Problem;
+import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Booklet.Binding;
 import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
@@ -82,6 +84,9 @@ final class BookletCommand implements Callable<Integer> {
     private PrintedSides sides = PrintedSides.SHORT_EDGE;
 
     @Mixin
+    private PrinterOption printer = new PrinterOption();
+
+    @Mixin
     private SpellingOption spelling = new SpellingOption();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
@@ -100,8 +105,12 @@ final class BookletCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<String> wrong =
-                Stream.of(missing(), wrongWeight()).flatMap(Optional::stream).findFirst();
+        Problems problems = new Problems();
+        PrinterSetting corrected = printer.chosen(problems);
+        Optional<String> wrong = Stream.concat(
+                        Stream.of(missing(), wrongWeight()).flatMap(Optional::stream),
+                        problems.sorted().stream().map(Problem::toString))
+                .findFirst();
         if (wrong.isPresent()) {
             err.println(wrong.get());
             return Exit.WRONG_ARGUMENTS;
@@ -112,7 +121,7 @@ final class BookletCommand implements Callable<Integer> {
                                 levels,
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
-                                new BookletRun.Sheets(paper, new Grammage(weight), sides.binding()),
+                                new BookletRun.Sheets(paper, new Grammage(weight), sides.binding(), corrected),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Outputs.Pictures.when(pictures)),

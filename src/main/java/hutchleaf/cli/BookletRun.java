@@ -35,8 +35,8 @@ final class BookletRun {
             Optional<Path> templates,
             Outputs.Pictures pictures) {}
 
-    /** What the booklets are printed on, and how they are held together. */
-    record Sheets(Paper paper, Grammage weight, Binding binding) {}
+    /** What the booklets are printed on and by what, and how they are held together. */
+    record Sheets(Paper paper, Grammage weight, Binding binding, PrinterSetting printer) {}
 
     /** One lean guide. */
     private record Made(Level level, Printed pages, Booklet booklet, Printed sheets) {}
@@ -86,24 +86,33 @@ final class BookletRun {
                         .flatMap(draft -> publications.leanGuide(edition, "", draft.pageOf(), own))
                         .flatMap(guide -> press.print(guide, own))
                         .map(pages ->
-                                impose(level, pages, publications.spelled().language()));
+                                impose(level, pages, publications.spelled().language(), own));
         problems.addAll(own);
         return made;
     }
 
-    private Made impose(Level level, Printed pages, String language) {
+    private Made impose(Level level, Printed pages, String language, Problems own) {
         Sheets sheets = request.sheets();
         Booklet booklet = Booklet.of(pages.pages(), sheets.binding());
         String title = level.title() + " lean guide: sheets to print, fold and staple";
+        Printed imposed = Imposition.of(title, language, pages, booklet, sheets.paper(), sheets.weight());
+        String file = name(level) + "-sheets.pdf";
         return new Made(
-                level, pages, booklet, Imposition.of(title, language, pages, booklet, sheets.paper(), sheets.weight()));
+                level,
+                pages,
+                booklet,
+                sheets.printer().correct(imposed, sheets.binding().backs(), file, own));
+    }
+
+    private static String name(Level level) {
+        return "booklets/lean-guide-" + level.word();
     }
 
     private void write(List<Made> all) {
         Table table = new Table();
         try (Outputs outputs = new Outputs(request.out(), "booklet", request.pictures())) {
             for (Made made : all) {
-                String name = "booklets/lean-guide-" + made.level().word();
+                String name = name(made.level());
                 outputs.add(name + ".pdf", made.pages());
                 outputs.add(name + "-sheets.pdf", made.sheets());
                 String members = "members, " + made.level().word();

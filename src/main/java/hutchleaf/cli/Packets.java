@@ -73,10 +73,13 @@ final class Packets {
             return refused();
         }
         SharedParts shared = new SharedParts();
+        PrinterSetting corrections = new PrinterSetting(
+                roster.club().print().printer(), roster.club().at());
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
         try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(
-                    () -> new PacketPress(publications, new Press(tree::bytes, options.font()), shared, editions),
+                    () -> new PacketPress(
+                            publications, new Press(tree::bytes, options.font()), shared, editions, corrections),
                     changed,
                     outputs,
                     problems);
