@@ -70,7 +70,7 @@ final class PrinterTest {
                 command, "--printer", "100,100," + of, "--out", out("none").toString());
         assertThat(run.exit()).isEqualTo(Exit.WRONG_ARGUMENTS);
         assertThat(run.errLines())
-                .containsExactly("--printer: cannot read '100,100,3'; write four numbers: scale-x, scale-y in percent,"
+                .containsExactly("--printer: cannot read '100,100,3'; write four numbers: scale-x, scale-y in per cent,"
                         + " offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1");
         assertThat(out("none")).doesNotExist();
     }

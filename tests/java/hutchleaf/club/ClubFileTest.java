@@ -152,11 +152,11 @@ final class ClubFileTest {
                 "weights: stone | 'weights' is 'stone'; use one of: lb, kg",
                 "spelling: american | 'spelling' is 'american'; use one of: uk, us",
                 "leave-out: figures/sex-giude.svg | no figure 'figures/sex-giude.svg'; did you mean 'figures/sex-guide.svg'?",
-                "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y in percent,"
+                "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y in per cent,"
                         + " offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
                 "printer: 99,2, 99,5, 0, 0 | cannot read 'printer: 99,2, 99,5, 0, 0'; write four numbers: scale-x, scale-y in"
-                        + " percent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
-                "printer: 100, 100, , 0 | cannot read 'printer: 100, 100, , 0'; write four numbers: scale-x, scale-y in percent,"
+                        + " per cent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
+                "printer: 100, 100, , 0 | cannot read 'printer: 100, 100, , 0'; write four numbers: scale-x, scale-y in per cent,"
                         + " offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
                 "printer: 0, 100, 0, 0 | 'printer: 0, 100, 0, 0' has scale-x 0, not 95 to 105; print the sheet of 'hutchleaf"
                         + " ruler' at 100 % and measure again",

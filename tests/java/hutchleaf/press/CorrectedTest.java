@@ -164,6 +164,25 @@ final class CorrectedTest {
         }
     }
 
+    /** A shading has a space of its own (ISO 32000-1, 8.7.4.3), which must move with the page. */
+    @Test
+    void aShadedFigureMovesWithItsPage() {
+        String style = "@page { size: 279.4mm 215.9mm; margin: 0 } div { position: absolute; left: 40mm; top: 40mm } ";
+        String shaded =
+                "<div><svg xmlns='http://www.w3.org/2000/svg' aria-hidden='true' viewBox='0 0 100 50' width='100mm'"
+                        + " height='50mm'><defs><linearGradient id='g'><stop offset='0' stop-color='black'/><stop offset='0.5'"
+                        + " stop-color='black'/><stop offset='0.5' stop-color='white'/></linearGradient></defs>"
+                        + "<rect x='0' y='0' width='100' height='50' fill='url(#g)'/></svg></div><p>x</p>";
+        Printed before = Proofs.print(Proofs.page(style, shaded));
+        assertThat(PdfRaster.of(Proofs.bytes(before), 1).ink(41, 41, 89, 89)).isGreaterThan(0.99);
+        assertThat(PdfRaster.of(Proofs.bytes(before), 1).ink(91, 41, 139, 89)).isLessThan(0.01);
+        Correction correction = new Correction(95, 95, Length.ZERO, Length.ZERO);
+        PdfRaster after = PdfRaster.of(Proofs.bytes(Corrected.of(before, correction, Optional.empty())), 1);
+        // By hand: 139.7 - 99.7 / 0.95 = 34.75, the middle of the figure 139.7 - 49.7 / 0.95 = 87.38, top 36.42.
+        assertThat(after.ink(35.5, 37.5, 86.7, 88)).isGreaterThan(0.99);
+        assertThat(after.ink(88.1, 37.5, 139, 88)).isLessThan(0.01);
+    }
+
     @ParameterizedTest
     @CsvSource({"8, 0, false", "8, 3, true", "8, -3, false", "200, 3, false"})
     void inkNearTheEdgeIsFound(double y, double down, boolean near) {

@@ -36,7 +36,7 @@ final class PrinterNumbersTest {
     void anythingElseIsRefusedInOneLine(String text) {
         assertThat(refusals(text))
                 .containsExactly("--printer: cannot read '" + text + "'; write four numbers: scale-x, scale-y in"
-                        + " percent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1");
+                        + " per cent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1");
     }
 
     @ParameterizedTest

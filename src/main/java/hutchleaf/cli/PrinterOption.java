@@ -15,7 +15,7 @@ final class PrinterOption {
     @Option(
             names = "--printer",
             paramLabel = "NUMBERS",
-            description = "what 'hutchleaf ruler' measured: scale-x,scale-y,offset-x,offset-y in percent and mm,"
+            description = "what 'hutchleaf ruler' measured: scale-x,scale-y,offset-x,offset-y in per cent and mm,"
                     + " for example 99.2,99.5,0.5,-1.0")
     private @Nullable String numbers;
 

@@ -1,10 +1,13 @@
 package hutchleaf.press;
 
 import hutchleaf.sheet.Length;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.OptionalInt;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
@@ -23,11 +26,26 @@ final class EdgeInk {
         PDFRenderer renderer = new PDFRenderer(pdf);
         int strip = (int) Math.floor(edge.points() * DOTS_AN_INCH / POINTS_AN_INCH);
         for (int page = 0; page < pdf.getNumberOfPages(); page++) {
-            if (reaches(renderer.renderImageWithDPI(page, DOTS_AN_INCH, ImageType.GRAY), strip)) {
+            // Drawing a page takes far longer than reading it, and most pages keep well away from their edges.
+            if (!inside(pdf.getPage(page), edge)
+                    && reaches(renderer.renderImageWithDPI(page, DOTS_AN_INCH, ImageType.GRAY), strip)) {
                 return OptionalInt.of(page + 1);
             }
         }
         return OptionalInt.empty();
+    }
+
+    private static boolean inside(PDPage page, Length edge) throws IOException {
+        Rectangle2D ink = InkBounds.of(page);
+        PDRectangle box = page.getCropBox();
+        double points = edge.points();
+        return ink.getWidth() < 0
+                || new Rectangle2D.Double(
+                                box.getLowerLeftX() + points,
+                                box.getLowerLeftY() + points,
+                                box.getWidth() - 2 * points,
+                                box.getHeight() - 2 * points)
+                        .contains(ink);
     }
 
     private static boolean reaches(BufferedImage page, int strip) {

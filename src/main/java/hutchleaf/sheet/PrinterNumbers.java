@@ -32,7 +32,7 @@ public final class PrinterNumbers {
             problems.add(
                     at,
                     "cannot read '" + shown + "'",
-                    "write four numbers: scale-x, scale-y in percent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1");
+                    "write four numbers: scale-x, scale-y in per cent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1");
             return Optional.empty();
         }
         List<Double> numbers = words.stream().map(Double::valueOf).toList();
