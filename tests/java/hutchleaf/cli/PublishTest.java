@@ -202,7 +202,7 @@ final class PublishTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "publish", "packets", "cards", "scoresheets"})
+    @ValueSource(strings = {"", "publish", "packets", "cards", "scoresheets", "booklet", "ruler"})
     void helpShowsAnExampleWhoseArgumentsParse(String command) {
         Run help = command.isEmpty() ? Run.of("--help") : Run.of(command, "--help");
         assertThat(help.exit()).isEqualTo(Exit.DONE);

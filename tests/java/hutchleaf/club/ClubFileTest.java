@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hutchleaf.model.Block;
 import hutchleaf.model.Club;
 import hutchleaf.model.WeightUnit;
+import hutchleaf.sheet.Correction;
+import hutchleaf.sheet.Length;
 import hutchleaf.sheet.Paper;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -54,7 +56,8 @@ final class ClubFileTest {
                         new Club.Price("", BigDecimal.ZERO),
                         new Club.Price("", BigDecimal.ZERO),
                         Club.Spelling.UK,
-                        WeightUnit.LB));
+                        WeightUnit.LB,
+                        Correction.NONE));
     }
 
     @Test
@@ -94,7 +97,8 @@ final class ClubFileTest {
                         new Club.Price("$", new BigDecimal("0.03")),
                         new Club.Price("€", new BigDecimal("0.12")),
                         Club.Spelling.US,
-                        WeightUnit.KG));
+                        WeightUnit.KG,
+                        new Correction(100.2, 99.8, Length.mm(-0.5), Length.ZERO)));
     }
 
     @Test
@@ -148,10 +152,18 @@ final class ClubFileTest {
                 "weights: stone | 'weights' is 'stone'; use one of: lb, kg",
                 "spelling: american | 'spelling' is 'american'; use one of: uk, us",
                 "leave-out: figures/sex-giude.svg | no figure 'figures/sex-giude.svg'; did you mean 'figures/sex-guide.svg'?",
-                "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y (both above 0),"
-                        + " offset-x, offset-y",
-                "printer: 0, 100, 0, 0 | cannot read 'printer: 0, 100, 0, 0'; write four numbers: scale-x, scale-y (both above 0),"
-                        + " offset-x, offset-y",
+                "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y in per cent,"
+                        + " offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
+                "printer: 99,2, 99,5, 0, 0 | cannot read 'printer: 99,2, 99,5, 0, 0'; write four numbers: scale-x, scale-y in"
+                        + " per cent, offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
+                "printer: 100, 100, , 0 | cannot read 'printer: 100, 100, , 0'; write four numbers: scale-x, scale-y in per cent,"
+                        + " offset-x, offset-y in mm, as in 99.2, 99.5, 0.5, -1",
+                "printer: 0, 100, 0, 0 | 'printer: 0, 100, 0, 0' has scale-x 0, not 95 to 105; print the sheet of 'hutchleaf"
+                        + " ruler' at 100 % and measure again",
+                "printer: 100, 105.1, 0, 0 | 'printer: 100, 105.1, 0, 0' has scale-y 105.1, not 95 to 105; print the sheet of"
+                        + " 'hutchleaf ruler' at 100 % and measure again",
+                "printer: 100, 100, 0, -10.5 | 'printer: 100, 100, 0, -10.5' has offset-y -10.5, not -10 to 10; print the sheet of"
+                        + " 'hutchleaf ruler' at 100 % and measure again",
                 "grip: hold the ears | 'grip' names 'ears' as what is held; that hurts: say where an open hand lies, for example over"
                         + " the shoulders, behind the ears"
             })

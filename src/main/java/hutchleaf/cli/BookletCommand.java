@@ -2,6 +2,8 @@ package hutchleaf.cli;
 
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
+import hutchleaf.problem.Problem;
+import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
@@ -58,6 +60,9 @@ final class BookletCommand implements Callable<Integer> {
     private BookletSides sides = BookletSides.SHORT_EDGE;
 
     @Mixin
+    private PrinterOption printer = new PrinterOption();
+
+    @Mixin
     private SpellingOption spelling = new SpellingOption();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
@@ -76,8 +81,12 @@ final class BookletCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<String> wrong =
-                Stream.of(missing(), wrongWeight()).flatMap(Optional::stream).findFirst();
+        Problems problems = new Problems();
+        PrinterSetting corrected = printer.chosen(problems);
+        Optional<String> wrong = Stream.concat(
+                        Stream.of(missing(), wrongWeight()).flatMap(Optional::stream),
+                        problems.sorted().stream().map(Problem::toString))
+                .findFirst();
         if (wrong.isPresent()) {
             err.println(wrong.get());
             return Exit.WRONG_ARGUMENTS;
@@ -88,7 +97,7 @@ final class BookletCommand implements Callable<Integer> {
                                 levels,
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
-                                new BookletSheets(paper, new Grammage(weight), sides.binding()),
+                                new BookletSheets(paper, new Grammage(weight), sides.binding(), corrected),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Outputs.Pictures.when(pictures)),

@@ -79,22 +79,30 @@ final class BookletRun {
                         .flatMap(draft -> publications.leanGuide(edition, "", draft.pageOf(), own))
                         .flatMap(guide -> press.print(guide, own))
                         .map(pages ->
-                                impose(level, pages, publications.spelled().language()));
+                                impose(level, pages, publications.spelled().language(), own));
         problems.addAll(own);
         return made;
     }
 
-    private Made impose(Level level, Printed pages, String language) {
+    private Made impose(Level level, Printed pages, String language, Problems own) {
         BookletSheets sheets = request.sheets();
         String title = level.title() + " lean guide: sheets to print, fold and staple";
-        return new Made(level, pages, sheets.booklet(pages), sheets.of(title, language, pages));
+        return new Made(
+                level,
+                pages,
+                sheets.booklet(pages),
+                sheets.of(title, language, pages, name(level) + "-sheets.pdf", own));
+    }
+
+    private static String name(Level level) {
+        return "booklets/lean-guide-" + level.word();
     }
 
     private void write(List<Made> all) {
         Table table = new Table();
         try (Outputs outputs = new Outputs(request.out(), "booklet", request.pictures())) {
             for (Made made : all) {
-                String name = "booklets/lean-guide-" + made.level().word();
+                String name = name(made.level());
                 outputs.add(name + ".pdf", made.pages());
                 outputs.add(name + "-sheets.pdf", made.sheets());
                 String members = "members, " + made.level().word();

@@ -86,6 +86,9 @@ final class CardsCommand implements Callable<Integer> {
     private Paper paper = Paper.LETTER;
 
     @Mixin
+    private PrinterOption printer = new PrinterOption();
+
+    @Mixin
     private SpellingOption spelling = new SpellingOption();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
@@ -137,6 +140,7 @@ final class CardsCommand implements Callable<Integer> {
                 OptionWord.read("--format", format, CardFormat.words(), CardFormat::of, problems),
                 new CardMaking(way(), turn()),
                 strict ? Overfull.ERROR : Overfull.BESIDE,
+                printer.chosen(problems),
                 new CardsOptions.Files(
                         paper,
                         spelling.chosen().orElse(Club.Spelling.UK),

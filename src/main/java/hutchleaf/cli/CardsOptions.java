@@ -14,8 +14,15 @@ import java.util.Optional;
  *
  * @param format in place of each level's own
  * @param overfull what becomes of a card that a small card cannot hold
+ * @param printer what the printer does to a page
  */
-record CardsOptions(Which which, Optional<CardFormat> format, CardMaking making, Overfull overfull, Files files) {
+record CardsOptions(
+        Which which,
+        Optional<CardFormat> format,
+        CardMaking making,
+        Overfull overfull,
+        PrinterSetting printer,
+        Files files) {
     /**
      * Which cards.
      *

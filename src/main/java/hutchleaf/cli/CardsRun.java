@@ -86,7 +86,9 @@ final class CardsRun {
                     part,
                     publications
                             .cards(part.edition(), part.cards(), part.form(), part.part(), own)
-                            .flatMap(pages -> press.print(pages, own))));
+                            .flatMap(pages -> press.print(pages, own))
+                            .map(pages -> options.printer()
+                                    .correct(pages, part.form().making().way().backs(), part.pdf(), own))));
         }
         return new Done(made, own);
     }

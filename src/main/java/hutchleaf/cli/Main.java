@@ -27,6 +27,7 @@ public final class Main {
                 .addSubcommand(new ScoreSheetsCommand(out, err))
                 .addSubcommand(new CardsCommand(out, err))
                 .addSubcommand(new BookletCommand(out, err))
+                .addSubcommand(new RulerCommand(out, err))
                 .addSubcommand(new ProofCommand(out, err))
                 .addSubcommand(new NewClubCommand(out, err))
                 .setOut(out)

@@ -37,24 +37,28 @@ final class PacketPress {
     private final SharedParts shared;
     private final Map<Level, Edition> editions;
     private final Optional<BookletSheets> booklet;
+    private final PrinterSetting printer;
     private final Problems problems = new Problems();
 
     /**
      * @param press for this thread alone
      * @param editions of every level, for the judge's paper of a division that is not the level studied
      * @param booklet the reading pages as a booklet
+     * @param printer for which the cards are corrected
      */
     PacketPress(
             Publications publications,
             Press press,
             SharedParts shared,
             Map<Level, Edition> editions,
-            Optional<BookletSheets> booklet) {
+            Optional<BookletSheets> booklet,
+            PrinterSetting printer) {
         this.publications = publications;
         this.press = press;
         this.shared = shared;
         this.editions = editions;
         this.booklet = booklet;
+        this.printer = printer;
     }
 
     Problems problems() {
@@ -81,17 +85,18 @@ final class PacketPress {
 
     private void booklet(Packet packet, BookletSheets sheets, Map<String, Printed> files) {
         String title = "Show booklet for " + whose(packet) + ": sheets to fold";
+        String file = switch (sheets.binding()) {
+            case NESTED -> BOOKLET;
+            case STACKED -> STACK;
+        };
         print(publications.packetBooklet(packet, problems))
                 .map(pages -> sheets.of(
                         publications.spelled().text(title),
                         publications.spelled().language(),
-                        pages))
-                .ifPresent(pdf -> files.put(
-                        switch (sheets.binding()) {
-                            case NESTED -> BOOKLET;
-                            case STACKED -> STACK;
-                        },
-                        pdf));
+                        pages,
+                        file,
+                        problems))
+                .ifPresent(pdf -> files.put(file, pdf));
         print(publications.pocketSheet(packet, problems)).ifPresent(pdf -> files.put(POCKET, pdf));
     }
 
@@ -105,8 +110,8 @@ final class PacketPress {
         int others = publications.cardSheets(edition, cards.size());
         String whose = packet.member().map(Member::firstName).orElse("Any rabbit");
         String name = whose + (packet.member().isPresent() ? "\u2019s own cards" : " cards");
-        Optional<Printed> first =
-                print(publications.cards(edition, packet.ownCards(), new DeckPart(name, 0, others, false), problems));
+        Optional<Printed> first = corrected(
+                publications.cards(edition, packet.ownCards(), new DeckPart(name, 0, others, false), problems));
         if (cards.isEmpty()) {
             return first;
         }
@@ -114,11 +119,16 @@ final class PacketPress {
         DeckPart rest = new DeckPart(edition.level().title() + " deck", own, 0, false);
         Optional<Printed> second = shared.get(
                 new CardsKey(edition.level(), codes, own),
-                () -> print(publications.cards(edition, cards, rest, problems)));
+                () -> corrected(publications.cards(edition, cards, rest, problems)));
         return first.flatMap(mine -> second.map(theirs -> Merge.of(
                 Spelled.plain("Cards for " + whose(packet)),
                 publications.spelled().language(),
                 List.of(mine, theirs))));
+    }
+
+    /** Cards stand on one side of each sheet. */
+    private Optional<Printed> corrected(Optional<hutchleaf.page.Manuscript> manuscript) {
+        return print(manuscript).map(pages -> printer.correct(pages, Optional.empty(), CARDS, problems));
     }
 
     private static String whose(Packet packet) {

@@ -76,13 +76,20 @@ final class Packets {
             return refused();
         }
         SharedParts shared = new SharedParts();
-        Optional<BookletSheets> booklet =
-                options.booklet().map(binding -> new BookletSheets(paper, Stock.PLAIN.grammage(paper), binding));
+        PrinterSetting corrections = new PrinterSetting(
+                roster.club().print().printer(), roster.club().at());
+        Optional<BookletSheets> booklet = options.booklet()
+                .map(binding -> new BookletSheets(paper, Stock.PLAIN.grammage(paper), binding, corrections));
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
         try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(
                     () -> new PacketPress(
-                            publications, new Press(tree::bytes, options.font()), shared, editions, booklet),
+                            publications,
+                            new Press(tree::bytes, options.font()),
+                            shared,
+                            editions,
+                            booklet,
+                            corrections),
                     changed,
                     outputs,
                     problems);

@@ -18,7 +18,8 @@ import java.util.Set;
  *
  * <p>Needed are {@code name}, {@code show-date} and {@code rule-set}. Where the others are missing: the show is "the
  * show", ages are counted as {@link CutOff} reads the rule set, study starts today and knows no rest day, 15 minutes a day,
- * on Letter, in British spelling, with weights in pounds, and a sheet has the price 0, which means that none was given.
+ * on Letter, in British spelling, with weights in pounds, for a printer that needs no correction, and a sheet has the price 0, which means that none was
+ * given.
  */
 record ClubFile(Club club, DateForm dates) {
     static final List<String> KEYS = List.of(
@@ -53,9 +54,13 @@ record ClubFile(Club club, DateForm dates) {
         String name = file.front().require("name", own);
         Optional<Club.Show> show = show(keys, library, own);
         Club.Practice practice = practice(keys, show.map(Club.Show::date), own);
-        keys.printer();
         Club.Print print = new Club.Print(
-                keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling(), keys.weights());
+                keys.paper(),
+                keys.price("price-plain"),
+                keys.price("price-card"),
+                keys.spelling(),
+                keys.weights(),
+                keys.printer());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())
                 .map(read -> new ClubFile(new Club(name, read, practice, print, file.lead(), at), keys.dates()));

@@ -7,7 +7,9 @@ import hutchleaf.model.Club.Spelling;
 import hutchleaf.model.WeightUnit;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.Correction;
 import hutchleaf.sheet.Paper;
+import hutchleaf.sheet.PrinterNumbers;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -25,7 +27,6 @@ final class Keys {
     private static final int LEAST_MINUTES = 5;
     private static final int USUAL_MINUTES = 15;
     private static final int MOST_MINUTES = 60;
-    private static final int PRINTER_NUMBERS = 4;
     private static final int SHORT_DAY = 3;
     private static final Price NOT_GIVEN = new Price("", BigDecimal.ZERO);
 
@@ -138,19 +139,12 @@ final class Keys {
         return figures;
     }
 
-    /** Checks the form of {@code printer: scale-x, scale-y, offset-x, offset-y}; nothing uses the numbers yet. */
-    void printer() {
-        text("printer").ifPresent(text -> {
-            List<String> numbers = list("printer");
-            if (numbers.size() != PRINTER_NUMBERS
-                    || !numbers.stream().allMatch(number -> number.matches("[-+]?\\d{1,4}(\\.\\d{1,4})?"))
-                    || numbers.stream().limit(2).anyMatch(scale -> Double.parseDouble(scale) <= 0)) {
-                report(
-                        "printer",
-                        "cannot read 'printer: " + text + "'",
-                        "write four numbers: scale-x, scale-y (both above 0), offset-x, offset-y");
-            }
-        });
+    /** What the printer does to a page; nothing where the key is missing. */
+    Correction printer() {
+        return front.field("printer")
+                .filter(field -> !field.value().isEmpty())
+                .flatMap(field -> PrinterNumbers.read(field.value(), "printer: " + field.value(), field.at(), problems))
+                .orElse(Correction.NONE);
     }
 
     private List<String> list(String key) {

@@ -1,6 +1,7 @@
 package hutchleaf.model;
 
 import hutchleaf.problem.Place;
+import hutchleaf.sheet.Correction;
 import hutchleaf.sheet.Paper;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -46,8 +47,10 @@ public record Club(String name, Show show, Practice practice, Print print, List<
      * On what the club prints, what a sheet costs, and how words and weights are written.
      *
      * @param weights the unit of the breeds' limits and the rabbits' own weights
+     * @param printer what the club's printer does to a page
      */
-    public record Print(Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights) {}
+    public record Print(
+            Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights, Correction printer) {}
 
     /**
      * What a sheet costs.

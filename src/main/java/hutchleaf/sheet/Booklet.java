@@ -1,7 +1,9 @@
 package hutchleaf.sheet;
 
+import hutchleaf.sheet.CardMaking.Axis;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -33,6 +35,14 @@ public record Booklet(Binding binding, List<Side> sides, int pages) {
 
         public int pagesOfASheet() {
             return pagesOfASheet;
+        }
+
+        /** The line on which a printer turns every second side, a back; empty where all sides are fronts. */
+        public Optional<Axis> backs() {
+            return switch (this) {
+                case NESTED -> Optional.of(Axis.UPRIGHT);
+                case STACKED -> Optional.empty();
+            };
         }
     }
 

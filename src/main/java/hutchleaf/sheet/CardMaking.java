@@ -1,6 +1,7 @@
 package hutchleaf.sheet;
 
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * How a card gets its back. Printing, folding and turning each mirror a page on a line; a back whose two mirrorings
@@ -40,6 +41,11 @@ public record CardMaking(Way way, Turn turn) {
         /** Whether backs have a page of their own. */
         public boolean twoSided() {
             return this == LONG_EDGE || this == SHORT_EDGE;
+        }
+
+        /** The line on which a printer turns every second page, a back; empty where all pages are fronts. */
+        public Optional<Axis> backs() {
+            return twoSided() ? Optional.of(axis) : Optional.empty();
         }
     }
 
