@@ -4,7 +4,6 @@ import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.problem.Problem;
 import hutchleaf.problem.Problems;
-import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -26,9 +25,6 @@ import picocli.CommandLine.Option;
         description = "Prints a lean guide of half-sheet pages: a file to read, and one of sheets to fold and staple.",
         footer = {"", "Example:", "  hutchleaf booklet --level junior --paper a4 --out print"})
 final class BookletCommand implements Callable<Integer> {
-    private static final double LEAST_WEIGHT = 50;
-    private static final double MOST_WEIGHT = 200;
-
     private final PrintWriter out;
     private final PrintWriter err;
 
@@ -44,12 +40,8 @@ final class BookletCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: letter)")
     private Paper paper = Paper.LETTER;
 
-    @Option(
-            names = "--weight",
-            paramLabel = "GRAMS",
-            description = "of a square metre of your paper, 50 to 200: inner pages move by its thickness"
-                    + " (default: ${DEFAULT-VALUE})")
-    private double weight = 80;
+    @Mixin
+    private WeightOption weight = new WeightOption();
 
     @Option(
             names = "--sides",
@@ -84,7 +76,7 @@ final class BookletCommand implements Callable<Integer> {
         Problems problems = new Problems();
         PrinterSetting corrected = printer.chosen(problems);
         Optional<String> wrong = Stream.concat(
-                        Stream.of(missing(), wrongWeight()).flatMap(Optional::stream),
+                        Stream.of(missing(), weight.wrong()).flatMap(Optional::stream),
                         problems.sorted().stream().map(Problem::toString))
                 .findFirst();
         if (wrong.isPresent()) {
@@ -97,7 +89,7 @@ final class BookletCommand implements Callable<Integer> {
                                 levels,
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
-                                new BookletSheets(paper, new Grammage(weight), sides.binding(), corrected),
+                                new BookletSheets(paper, weight.of(paper), sides.binding(), corrected),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Outputs.Pictures.when(pictures)),
@@ -112,12 +104,5 @@ final class BookletCommand implements Callable<Integer> {
                 .filter(path -> !Files.isDirectory(path))
                 .findFirst()
                 .map(path -> path + ": there is no such folder; name one that is there");
-    }
-
-    private Optional<String> wrongWeight() {
-        return weight >= LEAST_WEIGHT && weight <= MOST_WEIGHT
-                ? Optional.empty()
-                : Optional.of(
-                        "--weight " + weight + ": no paper to fold weighs that; write 50 to 200, office paper has 80");
     }
 }

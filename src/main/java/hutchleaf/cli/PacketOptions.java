@@ -2,6 +2,7 @@ package hutchleaf.cli;
 
 import hutchleaf.model.Club;
 import hutchleaf.sheet.Booklet;
+import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
  * @param font for letters that the fonts of the program lack
- * @param booklet the reading pages as a booklet of half-sheet pages, held together so
+ * @param booklet the reading pages as a booklet of half-sheet pages
  * @param skipBad prints the other members where rows are wrong
  */
 record PacketOptions(
@@ -29,7 +30,7 @@ record PacketOptions(
         boolean skipBad,
         Cards cards,
         boolean withGuide,
-        Optional<Booklet.Binding> booklet,
+        Optional<Folded> booklet,
         Outputs.Pictures pictures,
         Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
@@ -41,6 +42,13 @@ record PacketOptions(
         /** The whole deck of the level. */
         WHOLE_DECK
     }
+
+    /**
+     * How a booklet is made.
+     *
+     * @param weight of its paper; empty for that of office paper
+     */
+    record Folded(Booklet.Binding binding, Optional<Grammage> weight) {}
 
     /** The plain run on a club's folder. */
     static PacketOptions of(Optional<Path> folder, Path out) {

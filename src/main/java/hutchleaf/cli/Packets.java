@@ -79,7 +79,11 @@ final class Packets {
         PrinterSetting corrections = new PrinterSetting(
                 roster.club().print().printer(), roster.club().at());
         Optional<BookletSheets> booklet = options.booklet()
-                .map(binding -> new BookletSheets(paper, Stock.PLAIN.grammage(paper), binding, corrections));
+                .map(folded -> new BookletSheets(
+                        paper,
+                        folded.weight().orElseGet(() -> Stock.PLAIN.grammage(paper)),
+                        folded.binding(),
+                        corrections));
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
         try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(

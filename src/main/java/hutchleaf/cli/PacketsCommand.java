@@ -73,6 +73,9 @@ final class PacketsCommand implements Callable<Integer> {
                     + " one side (default: short-edge)")
     private @Nullable BookletSides booklet;
 
+    @Mixin
+    private final WeightOption weight = new WeightOption();
+
     @Option(
             names = "--font",
             paramLabel = "FILE",
@@ -98,6 +101,10 @@ final class PacketsCommand implements Callable<Integer> {
             err.println(missing.get() + ": there is no such folder; name one that is there");
             return Exit.WRONG_ARGUMENTS;
         }
+        if (weight.wrong().isPresent()) {
+            err.println(weight.wrong().get());
+            return Exit.WRONG_ARGUMENTS;
+        }
         if (wholeDeck && newOnly) {
             err.println("--whole-deck and --new-only: one asks for all cards, the other for some; use one of them");
             return Exit.WRONG_ARGUMENTS;
@@ -115,7 +122,8 @@ final class PacketsCommand implements Callable<Integer> {
                                 skipBad,
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
                                 withGuide,
-                                Optional.ofNullable(booklet).map(BookletSides::binding),
+                                Optional.ofNullable(booklet)
+                                        .map(sides -> new PacketOptions.Folded(sides.binding(), weight.chosen())),
                                 Outputs.Pictures.when(pictures),
                                 Optional.ofNullable(font)),
                         out,
