@@ -134,7 +134,7 @@ final class PrinterTest {
         assertThat(run.errLines())
                 .containsExactly(
                         "warning: --printer: the printer's corrections bring print of cards/flashcards-junior-standard.pdf"
-                                + " nearer than 6mm to the edge of the sheet, where many printers leave it blank; print one sheet and"
+                                + " nearer than 6 mm to the edge of the sheet, where many printers leave it blank; print one sheet and"
                                 + " look at its edges; if something is missing, measure again with 'hutchleaf ruler'");
     }
 

@@ -32,8 +32,9 @@ record PrinterSetting(Correction correction, Place at) {
         if (Corrected.nearTheEdge(corrected, Correction.EDGE).isPresent()) {
             problems.warn(
                     at,
-                    "the printer's corrections bring print of " + file + " nearer than " + Correction.EDGE
-                            + " to the edge of the sheet, where many printers leave it blank",
+                    "the printer's corrections bring print of " + file + " nearer than "
+                            + Math.round(Correction.EDGE.mm())
+                            + " mm to the edge of the sheet, where many printers leave it blank",
                     "print one sheet and look at its edges; if something is missing, measure again with"
                             + " 'hutchleaf ruler'");
         }
