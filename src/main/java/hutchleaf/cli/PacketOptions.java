@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import hutchleaf.model.Club;
+import hutchleaf.model.Setting;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param folder the club's; empty for the demo club
  * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
+ * @param setting of the packets of members whose row names none
  * @param font for letters that the fonts of the program lack
  * @param skipBad prints the other members where rows are wrong
  */
@@ -27,6 +29,7 @@ record PacketOptions(
         boolean skipBad,
         Cards cards,
         boolean withGuide,
+        Setting setting,
         Outputs.Pictures pictures,
         Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
@@ -53,6 +56,7 @@ record PacketOptions(
                 false,
                 Cards.PLAN,
                 false,
+                Setting.ORDINARY,
                 Outputs.Pictures.NONE,
                 Optional.empty());
     }

@@ -94,7 +94,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
         String level = packet.job().packet().edition().level().word();
         boolean member = packet.job().packet().member().isPresent();
         String path = member
-                ? "packets/*/" + name + ", " + level + ", " + pages + " pages"
+                ? "packets/*/" + name + ", " + level + setting(packet) + ", " + pages + " pages"
                 : packet.job().folder() + name;
         return new File(
                 title(name, packet),
@@ -110,7 +110,12 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
     private static String title(String name, Made packet) {
         String whose = packet.job().packet().member().isPresent() ? "" : ", any rabbit";
         return name.replace(".pdf", "") + whose + ", "
-                + packet.job().packet().edition().level().word();
+                + packet.job().packet().edition().level().word()
+                + setting(packet);
+    }
+
+    private static String setting(Made packet) {
+        return packet.job().packet().needs().setting().title();
     }
 
     private static After after(String name) {

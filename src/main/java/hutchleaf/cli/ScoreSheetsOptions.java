@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Setting;
 import hutchleaf.page.JudgedClass.Beside;
 import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.Spare;
@@ -54,6 +55,7 @@ record ScoreSheetsOptions(
                 false,
                 PacketOptions.Cards.PLAN,
                 false,
+                Setting.ORDINARY,
                 pictures,
                 Optional.empty());
     }

@@ -3,6 +3,7 @@ package hutchleaf.page;
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.ScoreSheet;
+import hutchleaf.model.Setting;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
@@ -48,16 +49,17 @@ public final class JudgePapers {
         List<Manuscript> parts = new ArrayList<>();
         add(parts, "check-in", "judge-front.ftl", lists, problems);
         if (shown.scored()) {
-            sheet.flatMap(found -> ScorePages.of(edition, found, paper, shown, problems))
+            sheet.flatMap(found -> ScorePages.of(edition, found, paper, Setting.ORDINARY, shown, problems))
                     .ifPresent(view -> add(parts, "score sheets", "score-sheet.ftl", view, problems));
             sheet.map(found -> GridPages.of(edition, found, paper, shown))
                     .ifPresent(view -> add(parts, "score grid", "score-grid.ftl", view, problems));
             add(parts, "sealed questions", "judge-seal.ftl", lists, problems);
         } else {
-            WentWellPages.of(edition, paper, shown, problems)
+            WentWellPages.of(edition, Look.of(edition.level(), paper), shown, problems)
                     .ifPresent(view -> add(parts, "slips", "went-well.ftl", view, problems));
         }
-        QuestionsView questions = QuestionPages.of(edition, paper, sets, Map.of(), shown.scored() ? shown.grids() : 1);
+        QuestionsView questions = QuestionPages.of(
+                edition, Look.of(edition.level(), paper), sets, Map.of(), shown.scored() ? shown.grids() : 1);
         add(parts, "questions for the judge", "questions.ftl", questions, problems);
         if (shown.ranked()) {
             add(parts, "call-back and tally", "judge-back.ftl", lists, problems);

@@ -9,6 +9,7 @@ import hutchleaf.model.Member;
 import hutchleaf.model.PacketWords;
 import hutchleaf.model.PacketWords.Heading;
 import hutchleaf.model.Rabbit;
+import hutchleaf.model.Setting;
 import hutchleaf.page.PacketView.CheckList;
 import hutchleaf.page.PacketView.FactView;
 import hutchleaf.page.PacketView.Letter;
@@ -37,7 +38,7 @@ final class PacketPages {
     private PacketPages(Packet packet, Paper paper) {
         this.packet = packet;
         this.level = packet.edition().level();
-        this.look = Look.of(level, paper);
+        this.look = Look.of(level, paper, packet.needs().setting());
         this.figures = new FigureViews(packet.edition().library().tables().drawings(), level, look);
     }
 
@@ -48,10 +49,11 @@ final class PacketPages {
     /** What stands at the foot of a member's pages: whose they are, and of which day. */
     static String foot(Packet packet) {
         String whose = packet.member().map(Member::name).orElse("Any rabbit");
-        // Primary's foot is set too large for the club's name beside it.
-        String club = packet.edition().level() == Level.PRIMARY
-                ? ""
-                : " \u00B7 " + packet.club().name();
+        // Primary's foot and that of large print are set too large for the club's name beside it.
+        String club =
+                packet.edition().level() == Level.PRIMARY || packet.needs().setting() == Setting.LARGE
+                        ? ""
+                        : " \u00B7 " + packet.club().name();
         return whose + club + " \u00B7 " + version(packet);
     }
 
