@@ -1,5 +1,7 @@
 <#-- Forms in large print or easy read: fields under each other, boxes with their words beside them, pages that flow. -->
 <#include "page-style.ftl">
+<#-- A foot of two lines ends 7 mm or more above the edge. -->
+<#if look.set.large>@page { margin-bottom: 28mm; }</#if>
 h1 { margin: 0; padding: 0; } body h1, body h1 * { font-size: 30pt !important; line-height: 1.15 !important; } body h2, body h2 * { font-size: ${[t.body * 1.5, 22]?max}pt !important; line-height: 1.2 !important; }
 h2 { margin-bottom: 1mm; } p { max-width: ${f.live}mm !important; } .later { page-break-before: always; }
 .formhead { position: relative; width: ${f.live}mm; border-bottom: 2.2pt solid black; padding: 0 50mm 2mm 0; min-height: 20mm; } .formhead .right { position: absolute; right: 0; top: 0; width: 46mm; } .formhead .toes { margin-left: 20mm; }

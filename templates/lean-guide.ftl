@@ -7,6 +7,7 @@
 <head>
 <title>${look.level} lean guide</title>
 <style>
+<#include "half-style.ftl">
 <#include "lean-guide-style.ftl">
 </style>
 <bookmarks>
@@ -25,16 +26,7 @@
   <td class="footpage"><span class="pageno">&#160;</span></td>
 </tr></table></div>
 
-<#macro table data>
-<table class="data">
-  <thead><tr><#list data.head as cell><th scope="col">${cell}</th></#list></tr></thead>
-  <tbody><#list data.rows as row><tr><#list row as cell><td<#if cell?index == data.strong> class="strong"</#if>>${cell}</td></#list></tr></#list></tbody>
-</table>
-</#macro>
-
-<#macro speech text intro="">
-<div class="speech"><#if !intro?has_content><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 4" width="6mm" height="4mm"><path d="M0.4 3.6L1.6 0.4L5.6 3.6" fill="white" stroke="black" stroke-width="0.42"/><path d="M0.7 3.6L5.3 3.6" stroke="white" stroke-width="0.9"/></svg></div></#if><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
-</#macro>
+<#include "half-parts.ftl">
 
 <#macro head stop>
 <@marks.hopline hops=stop.hops width=f.live/>
@@ -61,10 +53,6 @@
 
 <#macro say stop>
 <div class="sec<#if look.primary> open</#if>"><h3>What to say</h3><@speech text=stop.spoken.sayIt/><#if stop.spoken.ifFound??><@speech text=stop.spoken.ifFound intro=look.primary?then("If not:", "If you find it, say it:")/></#if></div>
-</#macro>
-
-<#macro caution text>
-<div class="caution"><div class="label"><@marks.warning size=5/>Caution</div><div class="words">${text}</div></div>
 </#macro>
 
 <div class="cover">

@@ -9,6 +9,8 @@
 <title><#if name?has_content>Show packet for ${name}<#else>Show packet for any rabbit</#if></title>
 <style>
 <#include "packet-style.ftl">
+<#-- A foot of two lines, for a long name, ends 7 mm or more above the edge. -->
+<#if look.set.large>@page { margin-bottom: 28mm; } @page turned { margin-bottom: 50mm; }</#if>
 body h1, body h1 * { font-size: 30pt !important; line-height: 1.15 !important; } .packethead h1 { padding: 0 46mm 0 0; }
 body h2, body h2 * { font-size: ${[t.body * 1.7, 22]?max}pt !important; line-height: 1.2 !important; } body h3, body h3 * { line-height: 1.25 !important; }
 .packethead .for { position: static; } body .packethead { min-height: 27mm; }

@@ -14,9 +14,9 @@
 </head>
 <body>
 <#list sets as set>
-<div class="foot"><table class="footline"><tr><td class="footmark"><@marks.toes n=look.toes half=5/></td><td class="footname">Set ${set.letter}<#if set.grid??>, for ${set.grid}</#if><#if scoring??>: keep sealed until the class is called</#if></td><td class="footpage"><span class="pageno">&#160;</span></td></tr></table></div>
+<div class="foot"><table class="footline"><tr><td class="footmark"><@marks.toes n=look.toes half=5/></td><td class="footname">Set ${set.letter}<#if set.grid??>, for ${set.grid}</#if></td><td class="footpage"><span class="pageno">&#160;</span></td></tr></table></div>
 <div<#if !set?is_first> class="later"</#if>>
-  <div class="formhead"><h1>${look.primary?then("Talk with the judge", "Questions for the judge")}</h1><p>${look.level}. Set ${set.letter}<#if sets?size gt 1> of ${count}</#if><#if set.grid??>, for ${set.grid}</#if></p><div class="right"><@marks.toes n=look.toes half=13/></div></div>
+  <div class="formhead"><h1>${look.primary?then("Talk with the judge", "Questions for the judge")}</h1><p>${look.level}. Set ${set.letter}<#if sets?size gt 1> of ${count}</#if><#if set.grid??>, for ${set.grid}</#if>.<#if scoring??> Keep sealed until the class is called.</#if></p><div class="right"><@marks.toes n=look.toes half=13/></div></div>
   <#if scoring??>
   <p>${scoring.ask} ${scoring.scale} Any true words will do. Ask again once if the member did not hear.</p>
   <#else>

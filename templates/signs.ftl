@@ -18,4 +18,4 @@
 <#macro loose w><@sign w=w><@sheet/><path d="M4.8 2.7L8.8 2.7"/></@sign></#macro>
 
 <#-- The sign that goes with a word of the print plan. -->
-<#macro after key w><#if key == "cards"><@fold w=w/><#elseif key == "cut"><@cut w=w/><#elseif key == "staple"><@staple w=w/><#elseif key == "binder"><@binder w=w/><#else><@loose w=w/></#if></#macro>
+<#macro after key w><#if key == "cards" || key == "fold"><@fold w=w/><#elseif key == "cut"><@cut w=w/><#elseif key == "staple" || key == "booklet" || key == "stack"><@staple w=w/><#elseif key == "binder"><@binder w=w/><#else><@loose w=w/></#if></#macro>

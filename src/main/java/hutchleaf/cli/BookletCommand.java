@@ -2,7 +2,6 @@ package hutchleaf.cli;
 
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
-import hutchleaf.sheet.Booklet.Binding;
 import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
@@ -27,29 +26,6 @@ import picocli.CommandLine.Option;
 final class BookletCommand implements Callable<Integer> {
     private static final double LEAST_WEIGHT = 50;
     private static final double MOST_WEIGHT = 200;
-
-    /** How the printer fills the sheets. */
-    enum PrintedSides {
-        SHORT_EDGE("short-edge", Binding.NESTED),
-        ONE("one", Binding.STACKED);
-
-        private final String word;
-        private final Binding binding;
-
-        PrintedSides(String word, Binding binding) {
-            this.word = word;
-            this.binding = binding;
-        }
-
-        Binding binding() {
-            return binding;
-        }
-
-        @Override
-        public String toString() {
-            return word;
-        }
-    }
 
     private final PrintWriter out;
     private final PrintWriter err;
@@ -79,7 +55,7 @@ final class BookletCommand implements Callable<Integer> {
             description =
                     "short-edge (both sides, turned over the short edge, nested) or one (one side, each sheet folded"
                             + " by itself) (default: ${DEFAULT-VALUE})")
-    private PrintedSides sides = PrintedSides.SHORT_EDGE;
+    private BookletSides sides = BookletSides.SHORT_EDGE;
 
     @Mixin
     private SpellingOption spelling = new SpellingOption();
@@ -112,7 +88,7 @@ final class BookletCommand implements Callable<Integer> {
                                 levels,
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
-                                new BookletRun.Sheets(paper, new Grammage(weight), sides.binding()),
+                                new BookletSheets(paper, new Grammage(weight), sides.binding()),
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Outputs.Pictures.when(pictures)),

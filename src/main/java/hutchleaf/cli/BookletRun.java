@@ -9,14 +9,10 @@ import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
-import hutchleaf.press.Imposition;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Booklet;
-import hutchleaf.sheet.Booklet.Binding;
-import hutchleaf.sheet.Grammage;
-import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,13 +26,10 @@ final class BookletRun {
             List<Level> levels,
             Club.Spelling spelling,
             Path out,
-            Sheets sheets,
+            BookletSheets sheets,
             Optional<Path> content,
             Optional<Path> templates,
             Outputs.Pictures pictures) {}
-
-    /** What the booklets are printed on, and how they are held together. */
-    record Sheets(Paper paper, Grammage weight, Binding binding) {}
 
     /** One lean guide. */
     private record Made(Level level, Printed pages, Booklet booklet, Printed sheets) {}
@@ -92,11 +85,9 @@ final class BookletRun {
     }
 
     private Made impose(Level level, Printed pages, String language) {
-        Sheets sheets = request.sheets();
-        Booklet booklet = Booklet.of(pages.pages(), sheets.binding());
+        BookletSheets sheets = request.sheets();
         String title = level.title() + " lean guide: sheets to print, fold and staple";
-        return new Made(
-                level, pages, booklet, Imposition.of(title, language, pages, booklet, sheets.paper(), sheets.weight()));
+        return new Made(level, pages, sheets.booklet(pages), sheets.of(title, language, pages));
     }
 
     private void write(List<Made> all) {

@@ -2,6 +2,7 @@ package hutchleaf.cli;
 
 import hutchleaf.model.Club;
 import hutchleaf.model.Setting;
+import hutchleaf.sheet.Booklet;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param only reprints the packet of this member and nothing else
  * @param setting of the packets of members whose row names none
  * @param font for letters that the fonts of the program lack
+ * @param booklet the reading pages as a booklet of half-sheet pages, held together so
  * @param skipBad prints the other members where rows are wrong
  */
 record PacketOptions(
@@ -30,6 +32,7 @@ record PacketOptions(
         Cards cards,
         boolean withGuide,
         Setting setting,
+        Optional<Booklet.Binding> booklet,
         Outputs.Pictures pictures,
         Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
@@ -57,6 +60,7 @@ record PacketOptions(
                 Cards.PLAN,
                 false,
                 Setting.ORDINARY,
+                Optional.empty(),
                 Outputs.Pictures.NONE,
                 Optional.empty());
     }

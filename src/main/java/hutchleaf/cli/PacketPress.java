@@ -23,6 +23,9 @@ import java.util.Optional;
 /** Prints packets on one thread, with a press of its own and the parts that all threads share. */
 final class PacketPress {
     static final String READ = "1-read.pdf";
+    static final String BOOKLET = "1-booklet.pdf";
+    static final String STACK = "1-booklet-one-side.pdf";
+    static final String POCKET = "1-pocket.pdf";
     static final String CARDS = "2-cards.pdf";
     static final String SHEETS = "3-sheets.pdf";
     static final String GUIDE = "4-guide.pdf";
@@ -39,17 +42,25 @@ final class PacketPress {
     private final Press press;
     private final SharedParts shared;
     private final Map<Level, Edition> editions;
+    private final Optional<BookletSheets> booklet;
     private final Problems problems = new Problems();
 
     /**
      * @param press for this thread alone
      * @param editions of every level, for the judge's paper of a division that is not the level studied
+     * @param booklet the reading pages as a booklet
      */
-    PacketPress(Publications publications, Press press, SharedParts shared, Map<Level, Edition> editions) {
+    PacketPress(
+            Publications publications,
+            Press press,
+            SharedParts shared,
+            Map<Level, Edition> editions,
+            Optional<BookletSheets> booklet) {
         this.publications = publications;
         this.press = press;
         this.shared = shared;
         this.editions = editions;
+        this.booklet = booklet;
     }
 
     Problems problems() {
@@ -63,7 +74,11 @@ final class PacketPress {
      */
     Map<String, Printed> print(Packet packet, List<Card> cards, boolean withGuide) {
         Map<String, Printed> files = new LinkedHashMap<>();
-        print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf));
+        // Large print and easy read have no room on half a sheet.
+        booklet.filter(sheets -> packet.needs().setting() == Setting.ORDINARY)
+                .ifPresentOrElse(
+                        sheets -> booklet(packet, sheets, files),
+                        () -> print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf)));
         cards(packet, cards).ifPresent(pdf -> files.put(CARDS, pdf));
         sheets(packet).ifPresent(pdf -> files.put(SHEETS, pdf));
         if (withGuide) {
@@ -76,6 +91,22 @@ final class PacketPress {
             print(publications.help().cueCard(packet, problems)).ifPresent(pdf -> files.put(CUE_CARD, pdf));
         }
         return files;
+    }
+
+    private void booklet(Packet packet, BookletSheets sheets, Map<String, Printed> files) {
+        String title = "Show booklet for " + whose(packet) + ": sheets to fold";
+        print(publications.packetBooklet(packet, problems))
+                .map(pages -> sheets.of(
+                        publications.spelled().text(title),
+                        publications.spelled().language(),
+                        pages))
+                .ifPresent(pdf -> files.put(
+                        switch (sheets.binding()) {
+                            case NESTED -> BOOKLET;
+                            case STACKED -> STACK;
+                        },
+                        pdf));
+        print(publications.pocketSheet(packet, problems)).ifPresent(pdf -> files.put(POCKET, pdf));
     }
 
     private Optional<Printed> print(Optional<hutchleaf.page.Manuscript> manuscript) {

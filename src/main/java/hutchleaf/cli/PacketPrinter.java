@@ -10,6 +10,7 @@ import hutchleaf.sheet.Sides;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -43,9 +44,11 @@ final class PacketPrinter {
         }
     }
 
+    private static final Set<String> TWO_SIDED = Set.of(PacketPress.READ, PacketPress.BOOKLET, PacketPress.GUIDE);
+
     /** The reading pages and the guide are printed on both sides. */
     static Sides sides(String file) {
-        return file.equals(PacketPress.READ) || file.equals(PacketPress.GUIDE) ? Sides.TWO : Sides.ONE;
+        return TWO_SIDED.contains(file) ? Sides.TWO : Sides.ONE;
     }
 
     /** Presses at work. More would not fit the memory of a small computer. */

@@ -14,6 +14,8 @@ import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.Paper;
+import hutchleaf.sheet.Stock;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -60,9 +62,10 @@ final class Packets {
         for (Level level : Level.values()) {
             editions.put(level, Edition.of(library, level, problems));
         }
+        Paper paper = options.paper().orElse(roster.club().print().paper());
         Publications publications = new Publications(
                 options.templates().map(Templates::folder).orElseGet(Templates::embedded),
-                options.paper().orElse(roster.club().print().paper()),
+                paper,
                 Spelled.of(
                         library.wording(),
                         options.spelling().orElse(roster.club().print().spelling())));
@@ -73,10 +76,13 @@ final class Packets {
             return refused();
         }
         SharedParts shared = new SharedParts();
+        Optional<BookletSheets> booklet =
+                options.booklet().map(binding -> new BookletSheets(paper, Stock.PLAIN.grammage(paper), binding));
         PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
         try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
             PacketPrinter printer = new PacketPrinter(
-                    () -> new PacketPress(publications, new Press(tree::bytes, options.font()), shared, editions),
+                    () -> new PacketPress(
+                            publications, new Press(tree::bytes, options.font()), shared, editions, booklet),
                     changed,
                     outputs,
                     problems);

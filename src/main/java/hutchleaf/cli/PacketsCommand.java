@@ -68,6 +68,15 @@ final class PacketsCommand implements Callable<Integer> {
     private final OneSetting setting = new OneSetting();
 
     @Option(
+            names = "--booklet",
+            paramLabel = "SIDES",
+            arity = "0..1",
+            fallbackValue = "short-edge",
+            description = "the reading pages as a booklet to fold; for printers that turn over the short-edge, or print"
+                    + " one side (default: short-edge)")
+    private @Nullable BookletSides booklet;
+
+    @Option(
             names = "--font",
             paramLabel = "FILE",
             description = "a TrueType font for names in letters that the fonts of the program lack")
@@ -114,6 +123,7 @@ final class PacketsCommand implements Callable<Integer> {
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
                                 withGuide,
                                 setting.chosen(),
+                                Optional.ofNullable(booklet).map(BookletSides::binding),
                                 Outputs.Pictures.when(pictures),
                                 Optional.ofNullable(font)),
                         out,

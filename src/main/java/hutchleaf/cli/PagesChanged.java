@@ -3,6 +3,7 @@ package hutchleaf.cli;
 import hutchleaf.press.PageDigests;
 import hutchleaf.press.Pages;
 import hutchleaf.press.Printed;
+import hutchleaf.sheet.Sides;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -87,7 +88,8 @@ final class PagesChanged {
             if (page > old.size() || !old.get(page - 1).equals(digests.get(page - 1))) {
                 pages.add(page);
                 int other = page % 2 == 0 ? page - 1 : page + 1;
-                if (file.endsWith(PacketPress.READ) && other <= digests.size()) {
+                if (PacketPrinter.sides(file.substring(file.lastIndexOf('/') + 1)) == Sides.TWO
+                        && other <= digests.size()) {
                     pages.add(other);
                 }
             }

@@ -25,6 +25,9 @@ import java.util.Optional;
 record PlanFile(PacketRoster roster, Contestants numbers, Publications publications, Press press, Problems problems) {
     static final String FILE = "print-plan.pdf";
 
+    /** Packets in one plan: a larger club gets several plans, each with the sums of its own packets. */
+    private static final int PACKETS = 400;
+
     /** Common practice, no source: a twentieth for misprints, packs as shops sell them, a slow printer at home. */
     private static final int SPARE_PERCENT = 5;
 
@@ -33,13 +36,19 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
     private static final int PAGES_A_MINUTE = 10;
 
     void write(List<Made> made, Outputs outputs) {
-        publications
-                .printPlan(data(made), problems)
-                .flatMap(pages -> press.print(pages, problems))
-                .ifPresent(pdf -> outputs.add(FILE, pdf));
+        int plans = Math.max(1, (made.size() + PACKETS - 1) / PACKETS);
+        for (int plan = 0; plan < plans; plan++) {
+            List<Made> counted = made.subList(plan * PACKETS, Math.min((plan + 1) * PACKETS, made.size()));
+            String file = plans == 1 ? FILE : FILE.replace(".", "-" + (plan + 1) + ".");
+            String part = plans == 1 ? "" : " (plan " + (plan + 1) + " of " + plans + ")";
+            publications
+                    .printPlan(data(counted, part), problems)
+                    .flatMap(pages -> press.print(pages, problems))
+                    .ifPresent(pdf -> outputs.add(file, pdf));
+        }
     }
 
-    private PrintPlanData data(List<Made> made) {
+    private PrintPlanData data(List<Made> made, String part) {
         Club club = new KeptWords(publications.spelled()).club(roster.club());
         Map<String, File> files = new LinkedHashMap<>();
         List<MemberLine> members = new ArrayList<>();
@@ -54,7 +63,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
         }
         return new PrintPlanData(
                 new PrintPlanData.Show(
-                        club.name(),
+                        club.name() + part,
                         club.show().name(),
                         Publications.date(club.show().date())),
                 new PrintPlanData.Rates(
@@ -121,6 +130,9 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
     private static After after(String name) {
         return switch (name) {
             case PacketPress.READ -> After.STAPLE;
+            case PacketPress.BOOKLET -> After.BOOKLET;
+            case PacketPress.STACK -> After.STACK;
+            case PacketPress.POCKET, PacketPress.CUE_CARD -> After.FOLD;
             case PacketPress.CARDS -> After.CARDS;
             case PacketPress.GUIDE -> After.BINDER;
             default -> After.LOOSE;

@@ -56,6 +56,7 @@ record ScoreSheetsOptions(
                 PacketOptions.Cards.PLAN,
                 false,
                 Setting.ORDINARY,
+                Optional.empty(),
                 pictures,
                 Optional.empty());
     }

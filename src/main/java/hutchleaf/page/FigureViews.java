@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Chooses the drawing for the room there is, and places the words round it. All in millimetres. */
 final class FigureViews {
@@ -60,8 +61,17 @@ final class FigureViews {
                 .toList();
     }
 
+    /** Pictures side by side where the page is wide enough for all of them, else the first alone, else none. */
+    List<PictureView> roomFor(List<Block.Picture> pictures) {
+        return Stream.of(pictures, pictures.stream().limit(1).toList())
+                .filter(this::wideEnough)
+                .findFirst()
+                .map(this::row)
+                .orElse(List.of());
+    }
+
     /** Whether pictures, or their small twins, may be printed as narrow as they would stand side by side. */
-    boolean wideEnough(List<Block.Picture> pictures) {
+    private boolean wideEnough(List<Block.Picture> pictures) {
         return pictures.stream()
                 .allMatch(picture -> fitting(drawings, picture.file(), width(picture, pictures.size()), HIGHEST)
                         .isPresent());

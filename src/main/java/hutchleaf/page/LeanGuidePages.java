@@ -2,11 +2,9 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Edition;
 import hutchleaf.edition.Stop;
-import hutchleaf.model.Block;
 import hutchleaf.model.Section;
 import hutchleaf.model.Section.Kind;
 import hutchleaf.model.Station.SideUp;
-import hutchleaf.page.GuideView.PictureView;
 import hutchleaf.page.GuideView.StopView;
 import hutchleaf.page.GuideView.WordView;
 import hutchleaf.page.LeanView.LeanStop;
@@ -14,7 +12,6 @@ import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Makes the view of a lean guide: what a member does, looks for and says at each stop, on pages of half a sheet. */
 final class LeanGuidePages {
@@ -79,7 +76,14 @@ final class LeanGuidePages {
         for (int index = 0; index < views.size(); index++) {
             Stop stop = edition.stops().get(index);
             boolean back = turned && stop.station().sideUp() == SideUp.BACK;
-            stops.add(new LeanStop(views.get(index), pages.get(index), pictures(stop, figures), back));
+            stops.add(new LeanStop(
+                    views.get(index),
+                    pages.get(index),
+                    figures.roomFor(stop.leaf()
+                            .section(Kind.SEE_IT)
+                            .map(Section::pictures)
+                            .orElse(List.of())),
+                    back));
         }
         return new LeanView(
                 look,
@@ -89,17 +93,6 @@ final class LeanGuidePages {
                 GuidePages.routine(edition),
                 stops,
                 words());
-    }
-
-    /** The pictures of a stop where half a sheet is wide enough for all of them, else the first alone, else none. */
-    private static List<PictureView> pictures(Stop stop, FigureViews figures) {
-        List<Block.Picture> all =
-                stop.leaf().section(Kind.SEE_IT).map(Section::pictures).orElse(List.of());
-        return Stream.of(all, all.stream().limit(1).toList())
-                .filter(figures::wideEnough)
-                .findFirst()
-                .map(figures::row)
-                .orElse(List.of());
     }
 
     /** The words of the stops; all others stand in the study guide. */

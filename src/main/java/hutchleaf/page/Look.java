@@ -28,8 +28,17 @@ record Look(String level, String word, int toes, boolean primary, Set set, TypeS
      * A page and its text area, in millimetres.
      *
      * @param text width of the column beside the rail
+     * @param half whether it is a page of half a sheet
      */
-    record Frame(String paper, double width, double height, double right, double live, double text, double liveHeight) {
+    record Frame(
+            String paper,
+            double width,
+            double height,
+            double right,
+            double live,
+            double text,
+            double liveHeight,
+            boolean half) {
         private static final double LEFT = 20;
         private static final double TOP = 15;
         private static final double BOTTOM = 20;
@@ -52,7 +61,8 @@ record Look(String level, String word, int toes, boolean primary, Set set, TypeS
                     right,
                     live,
                     setting == Setting.ORDINARY ? tenth(live - RAIL_AND_GAP) : live,
-                    tenth(paper.height().mm() - TOP - (setting == Setting.ORDINARY ? BOTTOM : OPEN_BOTTOM)));
+                    tenth(paper.height().mm() - TOP - (setting == Setting.ORDINARY ? BOTTOM : OPEN_BOTTOM)),
+                    false);
         }
 
         /** Half a sheet, with equal margins left and right: it is a left page as often as a right one. */
@@ -66,7 +76,8 @@ record Look(String level, String word, int toes, boolean primary, Set set, TypeS
                     HALF_SIDE,
                     live,
                     live,
-                    page.height().mm() - HALF_TOP - HALF_BOTTOM);
+                    page.height().mm() - HALF_TOP - HALF_BOTTOM,
+                    true);
         }
 
         private static double tenth(double millimetres) {

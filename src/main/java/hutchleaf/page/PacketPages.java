@@ -35,26 +35,39 @@ final class PacketPages {
     private final Look look;
     private final FigureViews figures;
 
-    private PacketPages(Packet packet, Paper paper) {
+    private PacketPages(Packet packet, Look look) {
         this.packet = packet;
         this.level = packet.edition().level();
-        this.look = Look.of(level, paper, packet.needs().setting());
+        this.look = look;
         this.figures = new FigureViews(packet.edition().library().tables().drawings(), level, look);
     }
 
     static PacketView of(Packet packet, Paper paper) {
-        return new PacketPages(packet, paper).view();
+        return new PacketPages(
+                        packet,
+                        Look.of(packet.edition().level(), paper, packet.needs().setting()))
+                .view();
+    }
+
+    /** On pages of half a sheet. */
+    static PacketView booklet(Packet packet, Paper paper) {
+        return new PacketPages(packet, Look.half(packet.edition().level(), paper)).view();
     }
 
     /** What stands at the foot of a member's pages: whose they are, and of which day. */
     static String foot(Packet packet) {
-        String whose = packet.member().map(Member::name).orElse("Any rabbit");
         // Primary's foot and that of large print are set too large for the club's name beside it.
-        String club =
-                packet.edition().level() == Level.PRIMARY || packet.needs().setting() == Setting.LARGE
-                        ? ""
-                        : " \u00B7 " + packet.club().name();
-        return whose + club + " \u00B7 " + version(packet);
+        return packet.edition().level() == Level.PRIMARY || packet.needs().setting() == Setting.LARGE
+                ? shortFoot(packet)
+                : whose(packet) + " \u00B7 " + packet.club().name() + " \u00B7 " + version(packet);
+    }
+
+    private static String shortFoot(Packet packet) {
+        return whose(packet) + " \u00B7 " + version(packet);
+    }
+
+    private static String whose(Packet packet) {
+        return packet.member().map(Member::name).orElse("Any rabbit");
     }
 
     /** The words that date a packet: all that differs between two printings of the same pages. */
@@ -75,7 +88,7 @@ final class PacketPages {
                 look,
                 figures.sizes(),
                 packet.member().map(Member::name).orElse(""),
-                foot(packet),
+                look.frame().half() ? shortFoot(packet) : foot(packet),
                 letter,
                 rabbits,
                 routines,

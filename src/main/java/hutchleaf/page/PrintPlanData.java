@@ -43,6 +43,9 @@ public record PrintPlanData(Show show, Rates rates, List<File> files, List<Membe
     /** What is done with printed sheets. */
     public enum After {
         STAPLE("staple"),
+        BOOKLET("fold, staple the fold"),
+        STACK("fold each, staple the left"),
+        FOLD("fold for the pocket"),
         CARDS("fold, glue, cut"),
         CUT("cut apart"),
         BINDER("club binder"),

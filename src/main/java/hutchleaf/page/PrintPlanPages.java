@@ -109,6 +109,13 @@ final class PrintPlanPages {
     private static String how(After after) {
         return switch (after) {
             case STAPLE -> "Once, at the top left corner.";
+            case BOOKLET ->
+                "Print both sides at 100 %, turned over the short edge. Lay the sheets as they come, fold all of them once,"
+                        + " cover outside, and staple twice through the fold.";
+            case STACK ->
+                "Print one side at 100 %. Fold each sheet by itself, printing outside. Lay them in order, page 1 on top, all"
+                        + " folds at the right. Staple three times, 5 mm from the left edge.";
+            case FOLD -> "Fold on the long dashed line, printing outside, then like a fan.";
             case CARDS ->
                 "Fold on the dashed line, printing outside. Glue the halves together inside, right to the edges, and let"
                         + " them dry under a book. Cut on the solid lines, through both layers.";

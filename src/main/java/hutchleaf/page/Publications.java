@@ -269,9 +269,8 @@ public final class Publications {
 
     /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
     public Optional<Manuscript> packet(Packet packet, Problems problems) {
-        String whose = packet.member().map(Member::name).orElse("any rabbit");
         return manuscript(
-                "Show packet for " + whose + packet.needs().setting().title(),
+                "Show packet for " + whose(packet) + packet.needs().setting().title(),
                 Form.PACKET.template(packet.needs().setting()),
                 PacketPages.of(packet, paper),
                 problems);
@@ -280,6 +279,25 @@ public final class Publications {
     /** Paper for accommodations. */
     public HelpPapers help() {
         return new HelpPapers(templates, paper, setting);
+    }
+
+    /** The same as pages of half a sheet, for a booklet; without the pocket sheet. */
+    public Optional<Manuscript> packetBooklet(Packet packet, Problems problems) {
+        return manuscript(
+                "Show booklet for " + whose(packet),
+                "packet-booklet.ftl",
+                PacketPages.booklet(packet, paper),
+                problems);
+    }
+
+    /** The pocket sheet by itself. */
+    public Optional<Manuscript> pocketSheet(Packet packet, Problems problems) {
+        return manuscript(
+                "Pocket sheet for " + whose(packet), "packet-pocket.ftl", PacketPages.of(packet, paper), problems);
+    }
+
+    private static String whose(Packet packet) {
+        return packet.member().map(Member::name).orElse("any rabbit");
     }
 
     /** The leader's plan: what to print, for whom, on how much paper, and in which order members show. */

@@ -62,7 +62,7 @@ final class RabbitPages {
                 Stream.of(Point.BREED, Point.VARIETY, Point.SHOW_CLASS, Point.AGE, Point.EAR_NUMBER)
                         .map(point -> fact(findings, point, false))
                         .toList(),
-                figures.row(pictures().stream()
+                figures.roomFor(pictures().stream()
                         .filter(picture -> drawings.containsKey(picture.file()))
                         .toList()),
                 findings.lines().stream()

@@ -29,16 +29,28 @@ final class RoutineRows {
     private static final int FIRST_ON_BACK = 5;
     private static final int LAST_ON_BACK = 13;
 
-    /** Width of the column of words, in millimetres, and of a letter as a part of its size. */
-    private static final double SAY_WIDTH = 102;
+    /**
+     * Where the words stand, in millimetres.
+     *
+     * @param doing width of what the hands do
+     * @param saying width of what is said
+     * @param beside whether one stands beside the other, or above it
+     * @param head height of what is on every page: title and stop rule
+     * @param strip height of what is on the first page besides
+     */
+    private record Columns(double doing, double saying, boolean beside, double head, double strip) {
+        private static Columns of(Look look) {
+            return look.frame().half()
+                    ? new Columns(look.frame().live(), look.frame().live() - BUBBLE_SIDES, false, 38, 0)
+                    : new Columns(58, 102, true, 26, 13);
+        }
+    }
 
-    private static final double DO_WIDTH = 58;
+    /** Width of a letter as a part of its size. */
     private static final double LETTER = 0.445;
 
-    /** Heights that are there on every page, in millimetres: title and stop rule; on the first also the strip. */
-    private static final double HEAD = 26;
-
-    private static final double STRIP = 13;
+    /** Left and right padding of a bubble, in millimetres. */
+    private static final double BUBBLE_SIDES = 8;
 
     /** Line height of the rows as a multiple of their size; padding of a bubble and the gap between two, in millimetres. */
     private static final double LINE = 1.3;
@@ -65,6 +77,7 @@ final class RoutineRows {
     private final OwnRabbit rabbit;
     private final Markup markup;
     private final Level level;
+    private final Columns columns;
 
     RoutineRows(Packet packet, Look look, OwnRabbit rabbit, Markup markup) {
         this.packet = packet;
@@ -72,6 +85,7 @@ final class RoutineRows {
         this.rabbit = rabbit;
         this.markup = markup;
         this.level = packet.edition().level();
+        this.columns = Columns.of(look);
     }
 
     RoutineView view(String anchor) {
@@ -121,9 +135,9 @@ final class RoutineRows {
         if (look.set().open()) {
             return parts(rows);
         }
-        double most = look.frame().liveHeight() - HEAD;
+        double most = look.frame().liveHeight() - columns.head();
         int pages = split(rows, most).size();
-        double all = rows.stream().mapToDouble(this::height).sum() + STRIP;
+        double all = rows.stream().mapToDouble(this::height).sum() + columns.strip();
         double room = all / pages;
         while (split(rows, room).size() > pages) {
             room += ROW_AIR;
@@ -151,7 +165,7 @@ final class RoutineRows {
     private List<List<StopRow>> split(List<StopRow> rows, double room) {
         List<List<StopRow>> pages = new ArrayList<>();
         List<StopRow> open = new ArrayList<>();
-        double used = STRIP;
+        double used = columns.strip();
         for (StopRow row : rows) {
             double height = height(row);
             if (!open.isEmpty() && used + height > room) {
@@ -178,13 +192,15 @@ final class RoutineRows {
     private double height(StopRow row) {
         double line = look.type().body() * LINE * FigureViews.POINT;
         int left = 1
-                + lines(row.doing().length(), DO_WIDTH)
-                + row.grownUp().map(xml -> lines(plain(xml) + 10, DO_WIDTH)).orElse(0);
-        double say = lines(plain(row.say()) + 2, SAY_WIDTH) * line + BUBBLE;
+                + lines(row.doing().length(), columns.doing())
+                + row.grownUp()
+                        .map(xml -> lines(plain(xml) + 10, columns.doing()))
+                        .orElse(0);
+        double say = lines(plain(row.say()) + 2, columns.saying()) * line + BUBBLE;
         double found = row.ifFound()
-                .map(xml -> lines(plain(xml) + 26, SAY_WIDTH) * line + BUBBLE + BUBBLE_GAP)
+                .map(xml -> lines(plain(xml) + 26, columns.saying()) * line + BUBBLE + BUBBLE_GAP)
                 .orElse(0.0);
-        return Math.max(left * line, say + found) + ROW_AIR;
+        return (columns.beside() ? Math.max(left * line, say + found) : left * line + say + found) + ROW_AIR;
     }
 
     private int lines(int letters, double width) {
