@@ -28,7 +28,7 @@
     <#if question.stop?? || question.page??><p><#if question.stop??>stop ${question.stop}<#if question.page??>, </#if></#if><#if question.page??>guide page ${question.page}</#if></p></#if>
     <#list question.points as point><div class="tickline"><@marks.tick size=7/>${point}</div></#list>
     <#if scoring??>
-    <p style="margin-top:2mm">Points, in the order of the grid</p>
+    <p style="margin-top:2mm">Points, in the order of showing</p>
     <table class="ten" role="presentation"><#list 0..1 as row><tr><#list 1..5 as no><td>&#160;</td><#if no lt 5><td class="gap">&#160;</td></#if></#list></tr><#if row == 0><tr class="air"><td colspan="9">&#160;</td></tr></#if></#list></table>
     </#if>
   </div>

@@ -102,7 +102,12 @@ final class PacketSettingTest {
             assertThat(PdfUa.violations(bytes("cedar-s/" + file))).as(file).isEmpty();
         }
         assertThat(text(bytes("briar-s/1-read.pdf")))
-                .contains("Show packet for Briar Sample", "My rabbit: Clover", "My routine", "Show-day checklist", "Stop rule.");
+                .contains(
+                        "Show packet for Briar Sample",
+                        "My rabbit: Clover",
+                        "My routine",
+                        "Show-day checklist",
+                        "Stop rule.");
     }
 
     @Test

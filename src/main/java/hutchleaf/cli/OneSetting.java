@@ -6,12 +6,12 @@ import picocli.CommandLine.Option;
 
 /** {@code --large-print} or {@code --easy-read} in place of the ordinary setting. */
 final class OneSetting {
-    @Option(names = "--large-print", description = "prints in 18 pt or more; a row's own setting comes first")
+    @Option(names = "--large-print", description = "prints in 18 pt or more; what a member's row names comes first")
     private boolean large;
 
     @Option(
             names = "--easy-read",
-            description = "prints with wider lines, words and letters; a row's own setting comes first")
+            description = "prints with wider lines, words and letters; what a member's row names comes first")
     private boolean easy;
 
     Setting chosen() {

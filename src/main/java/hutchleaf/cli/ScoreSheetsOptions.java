@@ -22,6 +22,7 @@ record ScoreSheetsOptions(
         Optional<Path> templates,
         Optional<LocalDate> today,
         Wanted wanted,
+        Setting setting,
         Outputs.Pictures pictures) {
     /**
      * For whom, and how many.
@@ -55,7 +56,7 @@ record ScoreSheetsOptions(
                 false,
                 PacketOptions.Cards.PLAN,
                 false,
-                Setting.ORDINARY,
+                setting,
                 Optional.empty(),
                 pictures,
                 Optional.empty());

@@ -7,7 +7,10 @@ enum Form {
     PACKET("packet-read.ftl", "packet-open.ftl"),
     SCORE_SHEET("score-sheet.ftl", "score-open.ftl"),
     QUESTIONS("questions.ftl", "questions-open.ftl"),
-    WENT_WELL("went-well.ftl", "went-well-open.ftl");
+    WENT_WELL("went-well.ftl", "went-well-open.ftl"),
+    JUDGE_FRONT("judge-front.ftl", "judge-front-open.ftl"),
+    JUDGE_SEAL("judge-seal.ftl", "judge-seal-open.ftl"),
+    JUDGE_BACK("judge-back.ftl", "judge-back-open.ftl");
 
     private final String ordinary;
     private final String open;

@@ -240,7 +240,7 @@ public final class Publications {
      * @param sets drawn for the edition
      */
     public JudgePapers judge(Edition edition, JudgedClass shown, List<QuestionSet> sets) {
-        return new JudgePapers(templates, paper, edition, shown, sets);
+        return new JudgePapers(templates, paper, setting, edition, shown, sets);
     }
 
     /**
