@@ -28,13 +28,13 @@ h1 { margin: 0; padding: 0; font-size: 27pt; line-height: 1.15; } h2 { margin-bo
 <#include "label-parts.ftl">
 
 <#list sheets as s>
-<div class="<#if !s?is_first>page</#if>" id="${s.anchor}" data-fit="roomy snug" data-fit-height="${f.liveHeight}mm" data-what="the page of '${s.title}' for ${look.word}">
+<div class="<#if !s?is_first>page</#if>" id="${s.anchor}" data-fit="roomy snug"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-what="the page of '${s.title}' for ${look.word}">
   <#if s?is_first><h1>${look.level} figures to label</h1></#if>
   <h2>${s.title}</h2>
   <p>Look, and say each word aloud. Then turn the page<#if !look.primary> and write them without looking back</#if>.</p>
-  <div style="margin-top:6mm"><@marks.labelled l=s.named alt="${s.title}, with the name of each part beside it: ${s.bank?join(', ')}." size=[t.body, 12]?min/></div>
+  <div style="margin-top:6mm"><@marks.labelled l=s.named alt="${s.title}, with the name of each part beside it: ${s.bank?join(', ')}." size=word/></div>
 </div>
-<div class="page" data-fit="roomy snug" data-fit-height="${f.liveHeight}mm" data-what="the blank page of '${s.title}' for ${look.word}">
+<div class="page" data-fit="roomy snug"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-what="the blank page of '${s.title}' for ${look.word}">
   <@blanksheet s=s/>
 </div>
 </#list>

@@ -2,8 +2,8 @@
 <#macro numbered x alt>
 <div class="labelled" style="width:${x.figure.boxWidth}mm;height:${x.figure.boxHeight}mm">
   <img src="hutch:${x.figure.file}" alt="${alt}" style="left:${x.figure.left}mm;top:${x.figure.top}mm;width:${x.figure.width}mm;height:${x.figure.height}mm"/>
-  <@marks.lines l=x.figure discs=x.discs/>
-  <#list x.discs as d><div class="disc" style="left:${d.x - 3.5}mm;top:${d.y - 1.95}mm">${d.number}</div></#list>
+  <@marks.lines l=x.figure discs=x.discs r=x.radius/>
+  <#list x.discs as d><div class="disc" style="left:${d.x - 5}mm;top:${d.y - look.set.large?then(3.18, 1.95)}mm">${d.number}</div></#list>
 </div>
 </#macro>
 

@@ -78,10 +78,10 @@
 </div>
 </#macro>
 
-<#macro lines l discs=[]>
+<#macro lines l discs=[] r=3.4>
 <div class="lines"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 ${l.boxWidth} ${l.boxHeight}" width="${l.boxWidth}mm" height="${l.boxHeight}mm"><#t>
 <#list l.named as n><path d="M${n.portX} ${n.portY}L${n.endX} ${n.endY}" fill="none" stroke="white" stroke-width="1.1"/></#list><#t>
 <#list l.named as n><path d="M${n.portX} ${n.portY}L${n.endX} ${n.endY}" fill="none" stroke="black" stroke-width="0.4"/><circle cx="${n.endX}" cy="${n.endY}" r="0.9" fill="black"/></#list><#t>
-<#list discs as d><circle cx="${d.x}" cy="${d.y}" r="3.4" fill="white" stroke="black" stroke-width="0.4"/></#list><#t>
+<#list discs as d><circle cx="${d.x}" cy="${d.y}" r="${r}" fill="white" stroke="black" stroke-width="0.4"/></#list><#t>
 </svg></div>
 </#macro>

@@ -15,7 +15,7 @@ p, ul li { max-width: ${f.live}mm !important; } ul li { padding-left: 7mm !impor
 .hopline .here { display: none; }
 .stoptitle { padding-left: 30mm !important; } .numeral { line-height: 1 !important; font-size: 62pt !important; }
 .saytitle, .topichead { padding-left: 0 !important; } .topicmark { position: static !important; width: auto !important; margin-bottom: 2mm; }
-.speech .tail { display: none; }
+.speech .tail { display: none; } .blank { white-space: nowrap; }
 .word, .glossary .word { padding-left: 0 !important; min-height: 0 !important; margin-bottom: 2mm !important; } .word strong, .glossary .word strong { display: block; position: static !important; width: auto !important; }
 table.routinetable td { height: auto !important; padding-top: 1.5mm !important; padding-bottom: 1.5mm !important; } table.routinetable tr.first td { border-top: none !important; } table.routinetable tr.side th { border-bottom: 1.6pt solid black; padding-top: 3mm; }
 .levels td { width: ${f.live / 4}mm !important; } .legend .sign { width: 48mm !important; }

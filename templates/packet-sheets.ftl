@@ -3,6 +3,8 @@
 <#assign f = look.frame>
 <#assign u = t.body * t.line>
 <#assign sizes = []>
+<#-- In one column the headings of the rail stand in the order of the text. -->
+<#assign h = look.set.open?then("h2", "h3")>
 <html xmlns="http://www.w3.org/1999/xhtml" lang="en">
 <head>
 <title>${look.level} practice sheets</title>
@@ -29,17 +31,17 @@ h1 { margin: 0; padding: 0; font-size: ${[t.body * 2.05, 27]?min}pt; line-height
 </tr></table></div>
 <#include "label-parts.ftl">
 
-<div id="watch" data-fit="roomy snug tight" data-fit-height="${f.liveHeight}mm" data-what="the page of what to watch for and what was learned">
+<div id="watch" data-fit="roomy snug tight"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-what="the page of what to watch for and what was learned">
   <h1>For whoever watches</h1>
   <p class="lead">A parent, a friend or a leader plays the judge. <#if look.primary>Then fill in the slip together: only what went well.<#else>Watch first, then fill in the score sheet. Be fair, and say the best thing first.</#if></p>
-  <div class="sec"><div class="rail"><h3>What to watch for</h3></div><div class="body tall"><ul><#list watch as item><li><span class="dot">&#8226;</span>${item}</li></#list></ul></div></div>
+  <div class="sec"><div class="rail"><${h}>What to watch for</${h}></div><div class="body tall"><ul><#list watch as item><li><span class="dot">&#8226;</span>${item}</li></#list></ul></div></div>
   <div class="kind"><p><strong>Stop the practice</strong> if the rabbit kicks, pants or shakes. Feet down, let it rest. Stopping costs nothing.</p></div>
-  <div class="sec" id="learned"><div class="rail"><h3>What I learned</h3><p class="note">Name and date</p></div><div class="body tall"><div class="rule">&#160;</div></div></div>
+  <div class="sec" id="learned"><div class="rail"><${h}>What I learned</${h}><p class="note">Name and date</p></div><div class="body tall"><div class="rule">&#160;</div></div></div>
   <#list learned as ask><div class="ask"><p>${ask}</p><div class="rule">&#160;</div></div></#list>
 </div>
 
 <#list sheets as s>
-<div class="page" id="${s.anchor}" data-fit="roomy snug" data-fit-height="${f.liveHeight}mm" data-what="the page of '${s.title}' for ${look.word}">
+<div class="page" id="${s.anchor}" data-fit="roomy snug"<#if look.set.open> data-fit-else="flow"</#if> data-fit-height="${f.liveHeight}mm" data-what="the page of '${s.title}' for ${look.word}">
   <@blanksheet s=s/>
 </div>
 </#list>

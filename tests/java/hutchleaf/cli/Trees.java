@@ -25,7 +25,8 @@ final class Trees {
             "contest/questions.md",
             "contest/divisions.md",
             "contest/went-well.md",
-            "contest/packet.md");
+            "contest/packet.md",
+            "contest/accommodation.md");
 
     /** No figure to label: none of the figures is copied. */
     private static final String NO_LABELS =

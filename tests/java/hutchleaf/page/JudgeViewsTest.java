@@ -11,6 +11,7 @@ import hutchleaf.model.Levels;
 import hutchleaf.model.Library;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.model.ScoreSheet.Block;
+import hutchleaf.model.Setting;
 import hutchleaf.model.WentWell;
 import hutchleaf.model.Words;
 import hutchleaf.page.QuestionsView.Marks;
@@ -72,7 +73,8 @@ final class JudgeViewsTest {
         Edition edition = edition(Level.INTERMEDIATE);
         ScoreSheet sheet = sheet(Level.INTERMEDIATE);
 
-        ScoreView view = ScorePages.of(edition, sheet, paper, "", problems).orElseThrow();
+        ScoreView view = ScorePages.of(edition, sheet, paper, Setting.ORDINARY, "", problems)
+                .orElseThrow();
 
         double top = 51.2;
         for (ScoreView.BlockView block : view.blocks()) {
@@ -99,7 +101,7 @@ final class JudgeViewsTest {
                         .toList(),
                 junior.items());
 
-        assertThat(ScorePages.of(edition(Level.JUNIOR), wordy, Paper.LETTER, "", problems))
+        assertThat(ScorePages.of(edition(Level.JUNIOR), wordy, Paper.LETTER, Setting.ORDINARY, "", problems))
                 .isEmpty();
         assertThat(problems.sorted())
                 .extracting(Problem::toString)
@@ -144,12 +146,17 @@ final class JudgeViewsTest {
                 all.topics(),
                 all.routine(),
                 new Library.Contest(
-                        contest.scoreSheets(), contest.blueprint(), contest.divisions(), nine, contest.packet()),
+                        contest.scoreSheets(),
+                        contest.blueprint(),
+                        contest.divisions(),
+                        nine,
+                        contest.packet(),
+                        contest.help()),
                 all.tables(),
                 all.wording());
 
-        Optional<WentWellView> view =
-                WentWellPages.of(Edition.of(changed, Level.PRIMARY, new Problems()), Paper.LETTER, "", problems);
+        Optional<WentWellView> view = WentWellPages.of(
+                Edition.of(changed, Level.PRIMARY, new Problems()), Look.of(Level.PRIMARY, Paper.LETTER), "", problems);
 
         assertThat(view).isEmpty();
         assertThat(problems.sorted())
@@ -185,7 +192,8 @@ final class JudgeViewsTest {
         List<Asked> four = sets.get(0).questions();
         QuestionSet six = new QuestionSet(
                 "A", List.of(four.get(0), four.get(1), four.get(2), four.get(3), four.get(0), four.get(1)));
-        return QuestionPages.of(edition, Paper.LETTER, List.of(six), Map.of("routine-sample-1", 46));
+        return QuestionPages.of(
+                edition, Look.of(edition.level(), Paper.LETTER), List.of(six), Map.of("routine-sample-1", 46));
     }
 
     private static List<String> needs(Level level) {

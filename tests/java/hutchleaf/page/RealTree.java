@@ -6,6 +6,7 @@ import hutchleaf.edition.Edition;
 import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
+import hutchleaf.model.Setting;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /** The project's own tree printed, for tests that read the finished PDFs. Each document is printed once. */
 final class RealTree {
@@ -56,6 +58,27 @@ final class RealTree {
         return PRINTED.computeIfAbsent(
                 "guide " + level + setting,
                 key -> print(publications(Paper.LETTER).guide(edition(level), "A Club", setting, new Problems())));
+    }
+
+    /** What one of the forms of a publication prints in a setting. */
+    static Printed in(
+            Setting setting, String what, Level level, Paper paper, Function<Publications, Optional<Manuscript>> form) {
+        return PRINTED.computeIfAbsent(
+                what + level + paper + setting,
+                key -> print(form.apply(publications(paper).in(setting))));
+    }
+
+    static Printed talkThrough(Level level, Setting setting) {
+        return in(
+                setting,
+                "talk-through ",
+                level,
+                Paper.LETTER,
+                set -> set.help().talkThrough(edition(level), new Problems()));
+    }
+
+    static Printed cueCard(Level level, Paper paper, Setting setting) {
+        return in(setting, "cue card ", level, paper, set -> set.help().cueCard(edition(level), new Problems()));
     }
 
     static Printed deck(Level level, Paper paper) {

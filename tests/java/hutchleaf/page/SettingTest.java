@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hutchleaf.model.Level;
+import hutchleaf.model.Setting;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import hutchleaf.press.PdfWords.Word;

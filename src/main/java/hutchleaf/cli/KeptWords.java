@@ -34,6 +34,7 @@ record KeptWords(Spelled spelled) {
                 member.study(),
                 member.firstYear(),
                 member.lastYear(),
+                member.needs(),
                 member.rabbits().stream().map(this::rabbit).toList(),
                 member.at());
     }

@@ -9,7 +9,9 @@ import hutchleaf.model.CardCode;
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Member;
+import hutchleaf.model.Needs;
 import hutchleaf.model.Rabbit;
+import hutchleaf.model.Setting;
 import hutchleaf.problem.Problems;
 import hutchleaf.rabbit.Findings;
 import hutchleaf.rabbit.OwnCards;
@@ -33,13 +35,16 @@ final class PacketList {
     private final Club club;
     private final Map<Level, Edition> editions;
     private final LocalDate today;
+    private final Setting setting;
     private final Problems problems;
 
     /**
      * @param today dates the version, and starts the study where the club names no day
+     * @param setting of every packet whose member has none
      */
-    PacketList(Club club, Map<Level, Edition> editions, LocalDate today, Problems problems) {
+    PacketList(Club club, Map<Level, Edition> editions, LocalDate today, Setting setting, Problems problems) {
         this.club = club;
+        this.setting = setting;
         this.editions = editions;
         this.today = today;
         this.problems = problems;
@@ -104,6 +109,7 @@ final class PacketList {
 
     private Optional<Packet> packet(
             Edition edition, Optional<Member> member, Optional<Integer> number, List<OwnRabbit> rabbits) {
+        Needs needs = member.map(Member::needs).orElse(Needs.NONE).orElse(setting);
         List<Card> own =
                 rabbits.stream().flatMap(rabbit -> rabbit.cards().stream()).toList();
         Request request = new Request(
@@ -116,6 +122,6 @@ final class PacketList {
                 club.practice().minutes(),
                 club.at());
         Optional<StudyPlan> plan = StudyPlanner.plan(request, problems);
-        return plan.map(found -> new Packet(club, edition, member, number, rabbits, found, today));
+        return plan.map(found -> new Packet(club, edition, member, needs, number, rabbits, found, today));
     }
 }

@@ -1,6 +1,7 @@
 package hutchleaf.cli;
 
 import hutchleaf.model.Club;
+import hutchleaf.model.Setting;
 import hutchleaf.sheet.Booklet;
 import hutchleaf.sheet.Grammage;
 import hutchleaf.sheet.Paper;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param folder the club's; empty for the demo club
  * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
+ * @param setting of the packets of members whose row names none
  * @param font for letters that the fonts of the program lack
  * @param booklet the reading pages as a booklet of half-sheet pages
  * @param skipBad prints the other members where rows are wrong
@@ -30,6 +32,7 @@ record PacketOptions(
         boolean skipBad,
         Cards cards,
         boolean withGuide,
+        Setting setting,
         Optional<Folded> booklet,
         Outputs.Pictures pictures,
         Optional<Path> font) {
@@ -64,6 +67,7 @@ record PacketOptions(
                 false,
                 Cards.PLAN,
                 false,
+                Setting.ORDINARY,
                 Optional.empty(),
                 Outputs.Pictures.NONE,
                 Optional.empty());

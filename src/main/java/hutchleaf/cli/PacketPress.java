@@ -6,6 +6,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.CardCode;
 import hutchleaf.model.Level;
 import hutchleaf.model.Member;
+import hutchleaf.model.Setting;
 import hutchleaf.page.DeckPart;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
@@ -13,6 +14,7 @@ import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.CardForm;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +29,14 @@ final class PacketPress {
     static final String CARDS = "2-cards.pdf";
     static final String SHEETS = "3-sheets.pdf";
     static final String GUIDE = "4-guide.pdf";
+    static final String TALK_THROUGH = "5-talk-through.pdf";
+    static final String CUE_CARD = "6-cue-card.pdf";
 
-    private record CardsKey(Level level, List<CardCode> codes, int before) {}
+    private record CardsKey(Level level, Setting setting, List<CardCode> codes, int before) {}
 
-    private record PartKey(Level level, String part) {}
+    private record PartKey(Level level, Setting setting, String part) {}
+
+    private record SheetsKey(Level studied, Level division, Setting setting) {}
 
     private final Publications publications;
     private final Press press;
@@ -72,13 +78,21 @@ final class PacketPress {
      */
     Map<String, Printed> print(Packet packet, List<Card> cards, boolean withGuide) {
         Map<String, Printed> files = new LinkedHashMap<>();
-        booklet.ifPresentOrElse(
-                sheets -> booklet(packet, sheets, files),
-                () -> print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf)));
+        // Large print and easy read have no room on half a sheet.
+        booklet.filter(sheets -> packet.needs().setting() == Setting.ORDINARY)
+                .ifPresentOrElse(
+                        sheets -> booklet(packet, sheets, files),
+                        () -> print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf)));
         cards(packet, cards).ifPresent(pdf -> files.put(CARDS, pdf));
         sheets(packet).ifPresent(pdf -> files.put(SHEETS, pdf));
         if (withGuide) {
             guide(packet).ifPresent(pdf -> files.put(GUIDE, pdf));
+        }
+        if (packet.needs().talkThrough()) {
+            print(publications.help().talkThrough(packet, problems)).ifPresent(pdf -> files.put(TALK_THROUGH, pdf));
+        }
+        if (packet.needs().cueCard()) {
+            print(publications.help().cueCard(packet, problems)).ifPresent(pdf -> files.put(CUE_CARD, pdf));
         }
         return files;
     }
@@ -106,20 +120,22 @@ final class PacketPress {
 
     private Optional<Printed> cards(Packet packet, List<Card> cards) {
         Edition edition = packet.edition();
-        int own = publications.cardSheets(edition, packet.ownCards().size());
-        int others = publications.cardSheets(edition, cards.size());
+        Setting setting = packet.needs().setting();
+        CardForm form = Publications.usualForm(edition.level(), setting);
+        int own = publications.cardSheets(form, packet.ownCards().size());
+        int others = publications.cardSheets(form, cards.size());
         String whose = packet.member().map(Member::firstName).orElse("Any rabbit");
         String name = whose + (packet.member().isPresent() ? "\u2019s own cards" : " cards");
         Optional<Printed> first = corrected(
-                publications.cards(edition, packet.ownCards(), new DeckPart(name, 0, others, false), problems));
+                publications.cards(edition, packet.ownCards(), form, new DeckPart(name, 0, others, false), problems));
         if (cards.isEmpty()) {
             return first;
         }
         List<CardCode> codes = cards.stream().map(Card::code).toList();
         DeckPart rest = new DeckPart(edition.level().title() + " deck", own, 0, false);
         Optional<Printed> second = shared.get(
-                new CardsKey(edition.level(), codes, own),
-                () -> corrected(publications.cards(edition, cards, rest, problems)));
+                new CardsKey(edition.level(), setting, codes, own),
+                () -> corrected(publications.cards(edition, cards, form, rest, problems)));
         return first.flatMap(mine -> second.map(theirs -> Merge.of(
                 Spelled.plain("Cards for " + whose(packet)),
                 publications.spelled().language(),
@@ -139,10 +155,12 @@ final class PacketPress {
     private Optional<Printed> sheets(Packet packet) {
         Level studied = packet.edition().level();
         Level division = packet.division();
-        Optional<Printed> score = shared.get(new PartKey(division, "score"), () -> score(packet, division));
-        Optional<Printed> common = shared.get(new PartKey(studied, "sheets"), () -> common(packet.edition()));
+        Setting setting = packet.needs().setting();
+        Optional<Printed> score = shared.get(new PartKey(division, setting, "score"), () -> score(packet, division));
+        Optional<Printed> common =
+                shared.get(new PartKey(studied, setting, "sheets"), () -> common(packet.edition(), setting));
         return shared.get(
-                List.of(studied, division),
+                new SheetsKey(studied, division, setting),
                 () -> common.flatMap(pages -> score.map(sheet -> Merge.of(
                         studied.title() + " practice sheets",
                         publications.spelled().language(),
@@ -152,22 +170,27 @@ final class PacketPress {
     private Optional<Printed> score(Packet packet, Level division) {
         Edition edition = editions.getOrDefault(division, packet.edition());
         String club = packet.club().name();
+        Publications set = publications.in(packet.needs().setting());
         return print(
                 division == Level.PRIMARY
-                        ? publications.wentWell(edition, club, problems)
-                        : publications.scoreSheet(edition, club, problems));
+                        ? set.wentWell(edition, club, problems)
+                        : set.scoreSheet(edition, club, problems));
     }
 
-    /** Laid out twice: the first time tells how many pages there are. */
-    private Optional<Printed> common(Edition edition) {
-        return print(publications.packetSheets(edition, 0, problems))
-                .flatMap(counted -> print(publications.packetSheets(edition, counted.pages() + 1, problems)));
+    /** Laid out twice: the first time tells how many pages there are. Where pages flow, the score sheet has its own count. */
+    private Optional<Printed> common(Edition edition, Setting setting) {
+        Publications set = publications.in(setting);
+        Optional<Printed> counted = print(set.packetSheets(edition, 0, problems));
+        return setting == Setting.ORDINARY
+                ? counted.flatMap(first -> print(set.packetSheets(edition, first.pages() + 1, problems)))
+                : counted;
     }
 
     private Optional<Printed> guide(Packet packet) {
         Edition edition = packet.edition();
         return shared.get(
-                new PartKey(edition.level(), "guide"),
-                () -> print(publications.guide(edition, packet.club().name(), problems)));
+                new PartKey(edition.level(), packet.needs().setting(), "guide"),
+                () -> print(publications.guide(
+                        edition, packet.club().name(), packet.needs().setting(), problems)));
     }
 }

@@ -119,7 +119,8 @@ final class Packets {
 
     private List<PacketPrinter.Job> jobs(
             PacketRoster roster, Map<Level, Edition> editions, Contestants numbers, KeptWords kept) {
-        PacketList list = new PacketList(kept.club(roster.club()), editions, roster.today(), problems);
+        PacketList list =
+                new PacketList(kept.club(roster.club()), editions, roster.today(), options.setting(), problems);
         PacketNames names = new PacketNames();
         List<PacketPrinter.Job> jobs = new ArrayList<>();
         for (Member member : numbers.inOrderOfShowing(roster.members())) {

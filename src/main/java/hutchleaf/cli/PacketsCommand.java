@@ -64,6 +64,9 @@ final class PacketsCommand implements Callable<Integer> {
     @Option(names = "--with-guide", description = "adds the study guide to each packet")
     private boolean withGuide;
 
+    @Mixin
+    private final OneSetting setting = new OneSetting();
+
     @Option(
             names = "--booklet",
             paramLabel = "SIDES",
@@ -109,6 +112,10 @@ final class PacketsCommand implements Callable<Integer> {
             err.println("--whole-deck and --new-only: one asks for all cards, the other for some; use one of them");
             return Exit.WRONG_ARGUMENTS;
         }
+        if (setting.wrong().isPresent()) {
+            err.println(setting.wrong().get());
+            return Exit.WRONG_ARGUMENTS;
+        }
         return new Packets(
                         new PacketOptions(
                                 Optional.ofNullable(folder),
@@ -122,6 +129,7 @@ final class PacketsCommand implements Callable<Integer> {
                                 skipBad,
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
                                 withGuide,
+                                setting.chosen(),
                                 Optional.ofNullable(booklet)
                                         .map(sides -> new PacketOptions.Folded(sides.binding(), weight.chosen())),
                                 Outputs.Pictures.when(pictures),

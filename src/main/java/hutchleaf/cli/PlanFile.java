@@ -103,7 +103,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
         String level = packet.job().packet().edition().level().word();
         boolean member = packet.job().packet().member().isPresent();
         String path = member
-                ? "packets/*/" + name + ", " + level + ", " + pages + " pages"
+                ? "packets/*/" + name + ", " + level + setting(packet) + ", " + pages + " pages"
                 : packet.job().folder() + name;
         return new File(
                 title(name, packet),
@@ -119,7 +119,12 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
     private static String title(String name, Made packet) {
         String whose = packet.job().packet().member().isPresent() ? "" : ", any rabbit";
         return name.replace(".pdf", "") + whose + ", "
-                + packet.job().packet().edition().level().word();
+                + packet.job().packet().edition().level().word()
+                + setting(packet);
+    }
+
+    private static String setting(Made packet) {
+        return packet.job().packet().needs().setting().title();
     }
 
     private static After after(String name) {
@@ -127,7 +132,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
             case PacketPress.READ -> After.STAPLE;
             case PacketPress.BOOKLET -> After.BOOKLET;
             case PacketPress.STACK -> After.STACK;
-            case PacketPress.POCKET -> After.FOLD;
+            case PacketPress.POCKET, PacketPress.CUE_CARD -> After.FOLD;
             case PacketPress.CARDS -> After.CARDS;
             case PacketPress.GUIDE -> After.BINDER;
             default -> After.LOOSE;

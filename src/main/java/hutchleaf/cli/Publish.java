@@ -7,8 +7,8 @@ import hutchleaf.edition.LeaveOut;
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
+import hutchleaf.model.Setting;
 import hutchleaf.page.Publications;
-import hutchleaf.page.Setting;
 import hutchleaf.page.Spelled;
 import hutchleaf.page.Templates;
 import hutchleaf.problem.NearMiss;
@@ -34,6 +34,7 @@ final class Publish {
             Paper paper,
             Club.Spelling spelling,
             Set<Setting> settings,
+            boolean accommodation,
             Optional<Path> content,
             Optional<Path> templates,
             Set<String> leaveOut,
@@ -99,8 +100,9 @@ final class Publish {
                 Spelled.of(library.wording(), request.spelling()));
         List<Callable<LevelRun>> jobs = Arrays.stream(Level.values())
                 .sorted(Comparator.reverseOrder())
-                .<Callable<LevelRun>>map(
-                        level -> () -> new LevelRun(level, publications, request.settings(), tree::bytes).run(library))
+                .<Callable<LevelRun>>map(level -> () -> new LevelRun(
+                                level, publications, request.settings(), request.accommodation(), tree::bytes)
+                        .run(library))
                 .toList();
         List<LevelRun> runs = new ArrayList<>(SideBySide.run(jobs));
         Collections.reverse(runs);

@@ -37,6 +37,11 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private final SettingOptions settings = new SettingOptions();
 
+    @Option(
+            names = "--accommodation",
+            description = "adds a talk-through sheet for a member who directs a helper, and a cue card")
+    private boolean accommodation;
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -73,6 +78,7 @@ final class PublishCommand implements Callable<Integer> {
                                 paper,
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 settings.chosen(),
+                                accommodation,
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Set.copyOf(leaveOut),

@@ -64,9 +64,10 @@ final class ScoreSheets {
     private int print(PacketRoster roster, Library whole, Press press) {
         Library library = LeaveOut.figures(whole, roster.club().show().leaveOut());
         Publications publications = new Publications(
-                options.templates().map(Templates::folder).orElseGet(Templates::embedded),
-                options.paper().orElse(roster.club().print().paper()),
-                Spelled.of(library.wording(), roster.club().print().spelling()));
+                        options.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                        options.paper().orElse(roster.club().print().paper()),
+                        Spelled.of(library.wording(), roster.club().print().spelling()))
+                .in(options.setting());
         Contestants numbers = Contestants.of(options.out(), roster.members());
         List<JudgedClass> classes =
                 JudgedClasses.of(roster, numbers, options.wanted(), library, publications.spelled(), problems);

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -81,6 +82,9 @@ final class ScoreSheetsCommand implements Callable<Integer> {
     @Option(names = "--title", paramLabel = "NAME", description = "the show's name (default: what club.md says)")
     private @Nullable String title;
 
+    @Mixin
+    private final OneSetting setting = new OneSetting();
+
     @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
     private boolean pictures;
 
@@ -95,6 +99,7 @@ final class ScoreSheetsCommand implements Callable<Integer> {
         Optional<String> wrong = Stream.of(
                         missing(),
                         wrongNumber(),
+                        setting.wrong(),
                         laidAside.isPresent()
                                 ? Optional.<String>empty()
                                 : Optional.of("--spare " + spare + ": this is no share and no number; write 10% or 2"))
@@ -120,6 +125,7 @@ final class ScoreSheetsCommand implements Callable<Integer> {
                                         judges,
                                         beside,
                                         Optional.ofNullable(title)),
+                                setting.chosen(),
                                 Outputs.Pictures.when(pictures)),
                         out,
                         err)

@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Setting;
 import hutchleaf.page.JudgedClass.Beside;
 import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.Spare;
@@ -21,6 +22,7 @@ record ScoreSheetsOptions(
         Optional<Path> templates,
         Optional<LocalDate> today,
         Wanted wanted,
+        Setting setting,
         Outputs.Pictures pictures) {
     /**
      * For whom, and how many.
@@ -54,6 +56,7 @@ record ScoreSheetsOptions(
                 false,
                 PacketOptions.Cards.PLAN,
                 false,
+                setting,
                 Optional.empty(),
                 pictures,
                 Optional.empty());

@@ -1,6 +1,6 @@
 package hutchleaf.cli;
 
-import hutchleaf.page.Setting;
+import hutchleaf.model.Setting;
 import java.util.EnumSet;
 import java.util.Set;
 import picocli.CommandLine.Option;
@@ -9,12 +9,14 @@ import picocli.CommandLine.Option;
 final class SettingOptions {
     @Option(
             names = "--large-print",
-            description = "adds each guide in large print, 18 pt or more, in a file that ends in -large")
+            description =
+                    "adds guides, sheets and judge's paper in large print, 18 pt or more, in files that end in -large")
     private boolean large;
 
     @Option(
             names = "--easy-read",
-            description = "adds each guide with wider lines, words and letters, in a file that ends in -easy")
+            description =
+                    "adds guides, sheets and judge's paper with wider lines, words and letters, in files that end in -easy")
     private boolean easy;
 
     Set<Setting> chosen() {

@@ -13,6 +13,8 @@ enum Column {
     YEARS_IN_CLUB("years", "years in the club", "club years", "year in club"),
     FIRST_YEAR_WITH_RABBITS("first year", "first rabbit year", "first year rabbits"),
     STUDY_LEVEL("level", "studies", "study"),
+    SETTING("print setting", "print size", "type size", "print"),
+    ACCOMMODATION("accommodations", "accommodation at the show"),
     RABBIT_NAME("rabbit", "name of rabbit", "rabbits name", "animal name"),
     BREED("rabbit breed", "breed name"),
     COLOUR("color", "rabbit colour", "rabbit color", "variety", "colour variety", "color variety"),

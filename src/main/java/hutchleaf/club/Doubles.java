@@ -45,6 +45,13 @@ final class Doubles {
         told("years_in_club", one.years(), other.years(), line, row);
         told("first_year_with_rabbits", first.person().firstYear(), row.person().firstYear(), line, row);
         told("study_level", first.person().study(), row.person().study(), line, row);
+        told("setting", first.person().needs().setting(), row.person().needs().setting(), line, row);
+        told(
+                "accommodation",
+                first.person().needs().help(),
+                row.person().needs().help(),
+                line,
+                row);
     }
 
     private static void told(String column, Optional<?> one, Optional<?> other, String line, Row row) {

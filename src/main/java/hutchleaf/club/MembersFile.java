@@ -120,6 +120,7 @@ record MembersFile(Club club, DateForm dates, Library library, LocalDate today, 
                         .findFirst()
                         .orElse(false),
                 divisions().lastYear(first.person().counted()),
+                NeedsCells.of(rows.stream().map(row -> row.person().needs()).toList()),
                 rabbits,
                 first.at());
     }

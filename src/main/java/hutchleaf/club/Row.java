@@ -17,7 +17,12 @@ import java.util.Optional;
  */
 record Row(Place at, String name, Person person, Optional<Rabbit> rabbit, Cells cells) {
     /** What a row says of the member. */
-    record Person(Counted counted, Optional<Boolean> firstYear, Optional<Level> study, Optional<Division> division) {}
+    record Person(
+            Counted counted,
+            Optional<Boolean> firstYear,
+            Optional<Level> study,
+            NeedsCells needs,
+            Optional<Division> division) {}
 
     Problems problems() {
         return cells.problems();

@@ -55,6 +55,7 @@ final class RowReader {
                 counted,
                 row.yesOrNo(Column.FIRST_YEAR_WITH_RABBITS),
                 level(row),
+                NeedsCells.read(row),
                 own.hasErrors() ? Optional.empty() : divisions.of(counted, row.at(), own));
         born.ifPresent(
                 day -> RowChecks.memberAge(Divisions.years(day, club.show().date()), row));

@@ -3,6 +3,7 @@ package hutchleaf.content;
 import hutchleaf.model.Breed;
 import hutchleaf.model.Colour;
 import hutchleaf.model.Library;
+import hutchleaf.model.Routine;
 import hutchleaf.model.Subject;
 import hutchleaf.model.Topic;
 import hutchleaf.model.Wording;
@@ -21,6 +22,7 @@ public final class LibraryReader {
     private static final String DIVISIONS = "contest/divisions.md";
     private static final String WENT_WELL = "contest/went-well.md";
     private static final String PACKET = "contest/packet.md";
+    private static final String HELP = "contest/accommodation.md";
     private static final String BREEDS = "breeds/breeds.md";
     private static final String COLOURS = "colours/colours.md";
     private static final String FACTS = "facts.md";
@@ -38,6 +40,7 @@ public final class LibraryReader {
             DIVISIONS,
             WENT_WELL,
             PACKET,
+            HELP,
             BREEDS,
             COLOURS,
             FACTS,
@@ -75,15 +78,17 @@ public final class LibraryReader {
         topics.sort(Comparator.comparing((Topic topic) -> topic.head().subject())
                 .thenComparing(topic -> topic.head().code())
                 .thenComparing(topic -> topic.head().path()));
+        Routine routine = StationsReader.read(file(STATIONS), problems);
         Library library = new Library(
                 topics,
-                StationsReader.read(file(STATIONS), problems),
+                routine,
                 new Library.Contest(
                         ContestReader.scoreSheets(file(SCORE_SHEET), problems),
                         ContestReader.blueprint(file(BLUEPRINT), problems),
                         ContestReader.divisions(file(DIVISIONS), problems),
                         ContestReader.wentWell(file(WENT_WELL), problems),
-                        PacketReader.read(file(PACKET), problems)),
+                        PacketReader.read(file(PACKET), problems),
+                        HelpReader.read(file(HELP), routine, problems)),
                 new Library.Tables(
                         TablesReader.facts(file(FACTS), problems),
                         TablesReader.sources(file(SOURCES), problems),

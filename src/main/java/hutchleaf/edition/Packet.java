@@ -4,6 +4,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Member;
+import hutchleaf.model.Needs;
 import hutchleaf.study.StudyPlan;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
  *
  * @param edition the library at the level the member studies
  * @param member empty for a packet that is filled in by hand
+ * @param needs how it is printed, and what helps the member at the table
  * @param number the contestant's number; empty for a packet that is filled in by hand
  * @param rabbits at least one; the first is the one to show
  * @param printed the day of printing, which dates the version
@@ -23,6 +25,7 @@ public record Packet(
         Club club,
         Edition edition,
         Optional<Member> member,
+        Needs needs,
         Optional<Integer> number,
         List<OwnRabbit> rabbits,
         StudyPlan plan,

@@ -14,7 +14,8 @@ public record Library(List<Topic> topics, Routine routine, Contest contest, Tabl
             Blueprint blueprint,
             List<DivisionRule> divisions,
             WentWell wentWell,
-            PacketWords packet) {
+            PacketWords packet,
+            HelpWords help) {
         public Contest {
             scoreSheets = List.copyOf(scoreSheets);
             divisions = List.copyOf(divisions);

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param years in a club, this one counted
  * @param study the level whose words they study: their division's, or a lower one that the roster names
  * @param lastYear the level of their division a year ago; empty for who was in none
+ * @param needs how their paper is printed, and what helps them at the table
  * @param rabbits in the order of the roster; the first is the one they show
  * @param at their first line of the roster
  */
@@ -23,6 +24,7 @@ public record Member(
         Level study,
         boolean firstYear,
         Optional<Level> lastYear,
+        Needs needs,
         List<Rabbit> rabbits,
         Place at) {
     /**

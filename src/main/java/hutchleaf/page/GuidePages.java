@@ -8,6 +8,7 @@ import hutchleaf.model.Fact;
 import hutchleaf.model.JudgeQuestion;
 import hutchleaf.model.Level;
 import hutchleaf.model.Section.Kind;
+import hutchleaf.model.Setting;
 import hutchleaf.model.Station;
 import hutchleaf.model.Station.SideUp;
 import hutchleaf.model.Subject;

@@ -3,6 +3,7 @@ package hutchleaf.page;
 import hutchleaf.contest.CountingWord;
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.model.ScoreSheet;
+import hutchleaf.model.Setting;
 import hutchleaf.page.JudgeListView.Columns;
 import hutchleaf.page.JudgeListView.Content;
 import hutchleaf.page.JudgeListView.Frame;
@@ -42,10 +43,13 @@ final class JudgeListPages {
 
     private final JudgedClass shown;
     private final Paper paper;
+    private final Setting setting;
     private final Optional<ScoreSheet> sheet;
     private final List<QuestionSet> sets;
 
-    private JudgeListPages(JudgedClass shown, Paper paper, Optional<ScoreSheet> sheet, List<QuestionSet> sets) {
+    private JudgeListPages(
+            JudgedClass shown, Paper paper, Setting setting, Optional<ScoreSheet> sheet, List<QuestionSet> sets) {
+        this.setting = setting;
         this.shown = shown;
         this.paper = paper;
         this.sheet = sheet.filter(found -> shown.scored());
@@ -58,8 +62,9 @@ final class JudgeListPages {
      * @param sheet the level's, whose total the tally names
      * @param sets that are printed with them
      */
-    static JudgeListView of(JudgedClass shown, Paper paper, Optional<ScoreSheet> sheet, List<QuestionSet> sets) {
-        return new JudgeListPages(shown, paper, sheet, sets).view();
+    static JudgeListView of(
+            JudgedClass shown, Paper paper, Setting setting, Optional<ScoreSheet> sheet, List<QuestionSet> sets) {
+        return new JudgeListPages(shown, paper, setting, sheet, sets).view();
     }
 
     private JudgeListView view() {
@@ -73,7 +78,7 @@ final class JudgeListPages {
         List<Lines> tally = shown.ranked() && first() ? pages(lines, added, added) : List.of();
         List<Content> contents = contents(checkIn.size(), order.size(), tally.size());
         return new JudgeListView(
-                Look.of(shown.level(), paper),
+                Look.of(shown.level(), paper, setting),
                 JudgeHead.of(shown),
                 new Frame(paper.width().mm(), height, paper.width().mm() - RIGHT_MARGIN),
                 first(),
@@ -132,7 +137,9 @@ final class JudgeListPages {
         contents.add(new Content(order, "order of showing"));
         if (shown.scored()) {
             contents.add(new Content(sheets, counted(sheets, "score sheet") + ": " + whose()));
-            contents.add(new Content(shown.grids(), counted(shown.grids(), "grid") + " of ten contestants"));
+            if (setting == Setting.ORDINARY) {
+                contents.add(new Content(shown.grids(), counted(shown.grids(), "grid") + " of ten contestants"));
+            }
             int questions = seals().stream().mapToInt(Seal::pages).sum();
             contents.add(
                     new Content(questions + 1, counted(sets.size(), "question set") + ", sealed under their own page"));

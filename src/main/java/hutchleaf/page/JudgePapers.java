@@ -3,6 +3,7 @@ package hutchleaf.page;
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.ScoreSheet;
+import hutchleaf.model.Setting;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
@@ -14,15 +15,24 @@ import java.util.Optional;
 public final class JudgePapers {
     private final Templates templates;
     private final Paper paper;
+    private final Setting setting;
     private final Edition edition;
     private final JudgedClass shown;
     private final List<QuestionSet> sets;
 
     /**
+     * @param setting of all parts; where pages flow, the sheets and the tally take the place of the grid
      * @param edition of the class's level
      * @param sets drawn for it, the first for the class, the second for the call-back
      */
-    JudgePapers(Templates templates, Paper paper, Edition edition, JudgedClass shown, List<QuestionSet> sets) {
+    JudgePapers(
+            Templates templates,
+            Paper paper,
+            Setting setting,
+            Edition edition,
+            JudgedClass shown,
+            List<QuestionSet> sets) {
+        this.setting = setting;
         this.templates = templates;
         this.paper = paper;
         this.edition = edition;
@@ -44,23 +54,25 @@ public final class JudgePapers {
      */
     public List<Manuscript> parts(Problems problems) {
         Optional<ScoreSheet> sheet = Publications.sheet(edition, problems);
-        JudgeListView lists = JudgeListPages.of(shown, paper, sheet, sets);
+        JudgeListView lists = JudgeListPages.of(shown, paper, setting, sheet, sets);
         List<Manuscript> parts = new ArrayList<>();
-        add(parts, "check-in", "judge-front.ftl", lists, problems);
+        add(parts, "check-in", Form.JUDGE_FRONT.template(setting), lists, problems);
         if (shown.scored()) {
-            sheet.flatMap(found -> ScorePages.of(edition, found, paper, shown, problems))
-                    .ifPresent(view -> add(parts, "score sheets", "score-sheet.ftl", view, problems));
-            sheet.map(found -> GridPages.of(edition, found, paper, shown))
+            sheet.flatMap(found -> ScorePages.of(edition, found, paper, setting, shown, problems))
+                    .ifPresent(view -> add(parts, "score sheets", Form.SCORE_SHEET.template(setting), view, problems));
+            sheet.filter(found -> setting == Setting.ORDINARY)
+                    .map(found -> GridPages.of(edition, found, paper, shown))
                     .ifPresent(view -> add(parts, "score grid", "score-grid.ftl", view, problems));
-            add(parts, "sealed questions", "judge-seal.ftl", lists, problems);
+            add(parts, "sealed questions", Form.JUDGE_SEAL.template(setting), lists, problems);
         } else {
-            WentWellPages.of(edition, paper, shown, problems)
-                    .ifPresent(view -> add(parts, "slips", "went-well.ftl", view, problems));
+            WentWellPages.of(edition, Look.of(edition.level(), paper, setting), shown, problems)
+                    .ifPresent(view -> add(parts, "slips", Form.WENT_WELL.template(setting), view, problems));
         }
-        QuestionsView questions = QuestionPages.of(edition, paper, sets, Map.of(), shown.scored() ? shown.grids() : 1);
-        add(parts, "questions for the judge", "questions.ftl", questions, problems);
+        QuestionsView questions = QuestionPages.of(
+                edition, Look.of(edition.level(), paper, setting), sets, Map.of(), shown.scored() ? shown.grids() : 1);
+        add(parts, "questions for the judge", Form.QUESTIONS.template(setting), questions, problems);
         if (shown.ranked()) {
-            add(parts, "call-back and tally", "judge-back.ftl", lists, problems);
+            add(parts, "call-back and tally", Form.JUDGE_BACK.template(setting), lists, problems);
         }
         return parts;
     }

@@ -3,6 +3,7 @@ package hutchleaf.page;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.Drawing;
 import hutchleaf.model.LabelIt;
+import hutchleaf.model.Setting;
 import hutchleaf.page.GuideView.PictureView.Labelled;
 import hutchleaf.page.GuideView.PictureView.Named;
 import hutchleaf.page.LabelItView.Disc;
@@ -32,6 +33,12 @@ final class LabelItPages {
     private static final double DISC_PITCH = 7.2;
 
     private static final double DISC_OFF = 3.4;
+
+    /** A number of 18 pt needs more room. */
+    private static final double LARGE_DISC = 5;
+
+    private static final double LARGE_PITCH = 10.6;
+    private static final double LARGE_NAMED = 70;
     private static final double LINE = 11;
     private static final double LOWEST_LINE = 8.5;
 
@@ -40,16 +47,18 @@ final class LabelItPages {
 
     private final Edition edition;
     private final Look look;
+    private final boolean large;
     private final FigureViews figures;
 
-    private LabelItPages(Edition edition, Paper paper) {
+    private LabelItPages(Edition edition, Paper paper, Setting setting) {
         this.edition = edition;
-        this.look = Look.of(edition.level(), paper);
+        this.look = Look.of(edition.level(), paper, setting);
+        this.large = setting == Setting.LARGE;
         this.figures = new FigureViews(edition.library().tables().drawings(), edition.level(), look);
     }
 
-    static LabelItView of(Edition edition, Paper paper) {
-        return new LabelItPages(edition, paper).view();
+    static LabelItView of(Edition edition, Paper paper, Setting setting) {
+        return new LabelItPages(edition, paper, setting).view();
     }
 
     private LabelItView view() {
@@ -63,7 +72,7 @@ final class LabelItPages {
                 sheets.add(sheet(row, drawing, sheets.size() + 1));
             }
         }
-        return new LabelItView(look, sheets);
+        return new LabelItView(look, word(), sheets);
     }
 
     private Sheet sheet(LabelIt row, Drawing drawing, int no) {
@@ -101,24 +110,30 @@ final class LabelItPages {
         return "A drawing whose parts are to be named: " + words.size() + " of them.";
     }
 
-    /** With words as large as the text, at most {@link #LARGEST_WORD}. */
+    /** Words as large as the text, at most {@link #LARGEST_WORD}; in large print always as large. */
+    private double word() {
+        return large ? look.type().body() : Math.min(look.type().body(), LARGEST_WORD);
+    }
+
     private Labelled named(Drawing drawing) {
-        double points = Math.min(look.type().body(), LARGEST_WORD);
-        double width = Math.max(drawing.smallest(), Math.min(NAMED, NAMED_HIGHEST * drawing.ratio()));
-        return figures.labelled(drawing, width, look.frame().live(), points * FigureViews.LINE * FigureViews.POINT);
+        double width =
+                Math.max(drawing.smallest(), Math.min(large ? LARGE_NAMED : NAMED, NAMED_HIGHEST * drawing.ratio()));
+        return figures.labelled(drawing, width, look.frame().live(), word() * FigureViews.LINE * FigureViews.POINT);
     }
 
     private Numbered numbered(Drawing drawing, double width, double room) {
-        Labelled figure = figures.labelled(drawing, Math.max(width, drawing.smallest()), room, DISC_PITCH);
+        Labelled figure =
+                figures.labelled(drawing, Math.max(width, drawing.smallest()), room, large ? LARGE_PITCH : DISC_PITCH);
         List<Named> named = figure.named();
         List<Integer> clockwise = clockwise(named);
         List<Disc> discs = new ArrayList<>();
+        double radius = large ? LARGE_DISC : DISC_OFF;
         for (int i = 0; i < named.size(); i++) {
             Named part = named.get(i);
             discs.add(new Disc(
-                    clockwise.indexOf(i) + 1, part.portX() + (part.onLeft() ? -DISC_OFF : DISC_OFF), part.portY()));
+                    clockwise.indexOf(i) + 1, part.portX() + (part.onLeft() ? -radius : radius), part.portY()));
         }
-        return new Numbered(figure, discs);
+        return new Numbered(figure, radius, discs);
     }
 
     /** The parts in the order of the clock, from the ear where there is one: down the right side, up the left. */

@@ -3,8 +3,12 @@ package hutchleaf.page;
 import hutchleaf.page.GuideView.PictureView.Labelled;
 import java.util.List;
 
-/** What the template of the figures to label sees: each figure with its words, then blank; the answers stand at the back. */
-record LabelItView(Look look, List<Sheet> sheets) {
+/**
+ * What the template of the figures to label sees: each figure with its words, then blank; the answers stand at the back.
+ *
+ * @param word size of a part's name, in points
+ */
+record LabelItView(Look look, double word, List<Sheet> sheets) {
     /**
      * One figure.
      *
@@ -26,8 +30,12 @@ record LabelItView(Look look, List<Sheet> sheets) {
             List<String> answers,
             List<String> bank) {}
 
-    /** A figure with a numbered disc for each part. */
-    record Numbered(Labelled figure, List<Disc> discs) {}
+    /**
+     * A figure with a numbered disc for each part.
+     *
+     * @param radius of a disc, in millimetres
+     */
+    record Numbered(Labelled figure, double radius, List<Disc> discs) {}
 
     /** A disc's number and centre, in millimetres from the upper left corner of the box. */
     record Disc(int number, double x, double y) {}

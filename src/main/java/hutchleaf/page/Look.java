@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import hutchleaf.model.Level;
+import hutchleaf.model.Setting;
 import hutchleaf.sheet.HalfSheet;
 import hutchleaf.sheet.Paper;
 import java.util.Locale;

@@ -9,6 +9,7 @@ import hutchleaf.model.Member;
 import hutchleaf.model.PacketWords;
 import hutchleaf.model.PacketWords.Heading;
 import hutchleaf.model.Rabbit;
+import hutchleaf.model.Setting;
 import hutchleaf.page.PacketView.CheckList;
 import hutchleaf.page.PacketView.FactView;
 import hutchleaf.page.PacketView.Letter;
@@ -42,7 +43,10 @@ final class PacketPages {
     }
 
     static PacketView of(Packet packet, Paper paper) {
-        return new PacketPages(packet, Look.of(packet.edition().level(), paper)).view();
+        return new PacketPages(
+                        packet,
+                        Look.of(packet.edition().level(), paper, packet.needs().setting()))
+                .view();
     }
 
     /** On pages of half a sheet. */
@@ -52,8 +56,8 @@ final class PacketPages {
 
     /** What stands at the foot of a member's pages: whose they are, and of which day. */
     static String foot(Packet packet) {
-        // Primary's foot is set too large for the club's name beside it.
-        return packet.edition().level() == Level.PRIMARY
+        // Primary's foot and that of large print are set too large for the club's name beside it.
+        return packet.edition().level() == Level.PRIMARY || packet.needs().setting() == Setting.LARGE
                 ? shortFoot(packet)
                 : whose(packet) + " \u00B7 " + packet.club().name() + " \u00B7 " + version(packet);
     }

@@ -2,6 +2,7 @@ package hutchleaf.page;
 
 import hutchleaf.edition.Edition;
 import hutchleaf.model.PacketWords.Heading;
+import hutchleaf.model.Setting;
 import hutchleaf.page.LabelItView.Sheet;
 import hutchleaf.sheet.Paper;
 import java.util.List;
@@ -15,13 +16,13 @@ import java.util.List;
  * @param total pages of the file; 0 while it is not known
  */
 record PacketSheets(Look look, List<Xml> watch, List<Xml> learned, List<Sheet> sheets, int total) {
-    static PacketSheets of(Edition edition, Paper paper, int total) {
+    static PacketSheets of(Edition edition, Paper paper, Setting setting, int total) {
         Markup markup = Markup.unlinked(edition);
         return new PacketSheets(
-                Look.of(edition.level(), paper),
+                Look.of(edition.level(), paper, setting),
                 markup.writeAll(edition.library().contest().packet().lines(Heading.WATCH_FOR, edition.level())),
                 markup.writeAll(edition.library().contest().packet().lines(Heading.LEARNED, edition.level())),
-                firstAndLast(LabelItPages.of(edition, paper).sheets()),
+                firstAndLast(LabelItPages.of(edition, paper, setting).sheets()),
                 total);
     }
 

@@ -7,6 +7,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Member;
 import hutchleaf.model.ScoreSheet;
+import hutchleaf.model.Setting;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.CardForm;
@@ -24,6 +25,7 @@ public final class Publications {
 
     private final Templates templates;
     private final Paper paper;
+    private final Setting setting;
 
     /**
      * Sets up for one run.
@@ -40,8 +42,18 @@ public final class Publications {
      * @param spelled how words are spelled, and with it the language
      */
     public Publications(Templates templates, Paper paper, Spelled spelled) {
-        this.templates = templates.in(spelled);
+        this(templates.in(spelled), paper, Setting.ORDINARY);
+    }
+
+    private Publications(Templates templates, Paper paper, Setting setting) {
+        this.templates = templates;
         this.paper = paper;
+        this.setting = setting;
+    }
+
+    /** The same in a setting: sheets to write on, the judge's paper and paper for accommodations. */
+    public Publications in(Setting other) {
+        return new Publications(templates, paper, other);
     }
 
     /** How everything is spelled that this prints. */
@@ -128,22 +140,31 @@ public final class Publications {
         return CardForm.usual(DeckPages.usual(level));
     }
 
+    /** The same in a setting: large print has cards of its own. */
+    public static CardForm usualForm(Level level, Setting setting) {
+        return setting == Setting.LARGE ? CardForm.usual(CardFormat.LARGE_PRINT) : usualForm(level);
+    }
+
     /** Finds cards whose picture is too fine for a format; each problem stands at its card's place. */
     public static void checkPictures(Edition edition, List<Card> cards, CardFormat format, Problems problems) {
         FigureUses.check(edition.library().tables().drawings(), cards, format, problems);
     }
 
-    /** Sheets that so many cards take. */
-    public int cardSheets(Edition edition, int cards) {
-        return usualForm(edition.level()).on(paper).sheets(cards);
+    /** Sheets that so many cards of a form take. */
+    public int cardSheets(CardForm form, int cards) {
+        return form.on(paper).sheets(cards);
     }
 
     /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */
     public Optional<Manuscript> labelIt(Edition edition, Problems problems) {
-        LabelItView view = LabelItPages.of(edition, paper);
+        LabelItView view = LabelItPages.of(edition, paper, setting);
         return view.sheets().isEmpty()
                 ? Optional.empty()
-                : manuscript(edition.level().title() + " figures to label", "label-it.ftl", view, problems);
+                : manuscript(
+                        edition.level().title() + " figures to label" + setting.title(),
+                        "label-it.ftl",
+                        view,
+                        problems);
     }
 
     /**
@@ -154,9 +175,12 @@ public final class Publications {
      */
     public Optional<Manuscript> scoreSheet(Edition edition, String club, Problems problems) {
         return sheet(edition, problems)
-                .flatMap(sheet -> ScorePages.of(edition, sheet, paper, club, problems))
-                .flatMap(view ->
-                        manuscript(edition.level().title() + " score sheet", "score-sheet.ftl", view, problems));
+                .flatMap(sheet -> ScorePages.of(edition, sheet, paper, setting, club, problems))
+                .flatMap(view -> manuscript(
+                        edition.level().title() + " score sheet" + setting.title(),
+                        Form.SCORE_SHEET.template(setting),
+                        view,
+                        problems));
     }
 
     /**
@@ -193,9 +217,9 @@ public final class Publications {
     public Optional<Manuscript> questions(
             Edition edition, List<QuestionSet> sets, Map<String, Integer> guidePages, Problems problems) {
         return manuscript(
-                edition.level().title() + " questions for the judge",
-                "questions.ftl",
-                QuestionPages.of(edition, paper, sets, guidePages),
+                edition.level().title() + " questions for the judge" + setting.title(),
+                Form.QUESTIONS.template(setting),
+                QuestionPages.of(edition, Look.of(edition.level(), paper, setting), sets, guidePages),
                 problems);
     }
 
@@ -205,8 +229,9 @@ public final class Publications {
      * @param club whose name stands on it; may be empty
      */
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
-        return WentWellPages.of(edition, paper, club, problems)
-                .flatMap(view -> manuscript(view.title(), "went-well.ftl", view, problems));
+        return WentWellPages.of(edition, Look.of(edition.level(), paper, setting), club, problems)
+                .flatMap(view ->
+                        manuscript(view.title() + setting.title(), Form.WENT_WELL.template(setting), view, problems));
     }
 
     /**
@@ -215,7 +240,7 @@ public final class Publications {
      * @param sets drawn for the edition
      */
     public JudgePapers judge(Edition edition, JudgedClass shown, List<QuestionSet> sets) {
-        return new JudgePapers(templates, paper, edition, shown, sets);
+        return new JudgePapers(templates, paper, setting, edition, shown, sets);
     }
 
     /**
@@ -226,9 +251,9 @@ public final class Publications {
      */
     public Optional<Manuscript> packetSheets(Edition edition, int total, Problems problems) {
         return manuscript(
-                edition.level().title() + " practice sheets",
+                edition.level().title() + " practice sheets" + setting.title(),
                 "packet-sheets.ftl",
-                PacketSheets.of(edition, paper, total),
+                PacketSheets.of(edition, paper, setting, total),
                 problems);
     }
 
@@ -245,7 +270,15 @@ public final class Publications {
     /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
     public Optional<Manuscript> packet(Packet packet, Problems problems) {
         return manuscript(
-                "Show packet for " + whose(packet), "packet-read.ftl", PacketPages.of(packet, paper), problems);
+                "Show packet for " + whose(packet) + packet.needs().setting().title(),
+                Form.PACKET.template(packet.needs().setting()),
+                PacketPages.of(packet, paper),
+                problems);
+    }
+
+    /** Paper for accommodations. */
+    public HelpPapers help() {
+        return new HelpPapers(templates, paper, setting);
     }
 
     /** The same as pages of half a sheet, for a booklet; without the pocket sheet. */

@@ -8,7 +8,6 @@ import hutchleaf.model.JudgeQuestion;
 import hutchleaf.page.QuestionsView.Marks;
 import hutchleaf.page.QuestionsView.QuestionView;
 import hutchleaf.page.QuestionsView.SetView;
-import hutchleaf.sheet.Paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,13 +17,11 @@ import java.util.stream.Stream;
 
 /** Makes the view of the question sets, with the words that tell how answers are scored. */
 final class QuestionPages {
-    private final Edition edition;
     private final Map<String, Integer> guidePages;
     private final Optional<QuestionMarks> marks;
     private final Markup markup;
 
     private QuestionPages(Edition edition, Map<String, Integer> guidePages) {
-        this.edition = edition;
         this.guidePages = guidePages;
         this.marks = edition.library().contest().sheetFor(edition.level()).flatMap(QuestionMarks::of);
         this.markup = Markup.unlinked(edition);
@@ -35,8 +32,8 @@ final class QuestionPages {
      *
      * @param guidePages the page of the guide on which each topic starts, by its anchor
      */
-    static QuestionsView of(Edition edition, Paper paper, List<QuestionSet> sets, Map<String, Integer> guidePages) {
-        return of(edition, paper, sets, guidePages, 1);
+    static QuestionsView of(Edition edition, Look look, List<QuestionSet> sets, Map<String, Integer> guidePages) {
+        return of(edition, look, sets, guidePages, 1);
     }
 
     /**
@@ -45,17 +42,17 @@ final class QuestionPages {
      * @param grids for how many the first set is printed, since a page has boxes for the contestants of one
      */
     static QuestionsView of(
-            Edition edition, Paper paper, List<QuestionSet> sets, Map<String, Integer> guidePages, int grids) {
-        return new QuestionPages(edition, guidePages).view(paper, sets, grids);
+            Edition edition, Look look, List<QuestionSet> sets, Map<String, Integer> guidePages, int grids) {
+        return new QuestionPages(edition, guidePages).view(look, sets, grids);
     }
 
-    private QuestionsView view(Paper paper, List<QuestionSet> sets, int grids) {
+    private QuestionsView view(Look look, List<QuestionSet> sets, int grids) {
         int inSet = sets.stream()
                 .mapToInt(set -> set.questions().size())
                 .findFirst()
                 .orElse(0);
         return new QuestionsView(
-                Look.of(edition.level(), paper),
+                look,
                 marks.map(found -> new Marks(ask(found.asked(), inSet), scale(found.each()))),
                 CountingWord.of(sets.size()),
                 IntStream.range(0, sets.size())

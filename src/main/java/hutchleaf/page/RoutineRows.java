@@ -132,6 +132,9 @@ final class RoutineRows {
 
     /** On as few pages as hold the stops, about as many on each; the page is fitted when it is laid out. */
     private List<RoutinePage> pages(List<StopRow> rows) {
+        if (look.set().open()) {
+            return parts(rows);
+        }
         double most = look.frame().liveHeight() - columns.head();
         int pages = split(rows, most).size();
         double all = rows.stream().mapToDouble(this::height).sum() + columns.strip();
@@ -140,6 +143,23 @@ final class RoutineRows {
             room += ROW_AIR;
         }
         return split(rows, Math.min(room, most)).stream().map(RoutineRows::page).toList();
+    }
+
+    /** Where pages flow: parts before, while and after the rabbit lies on its back, for which the stop rule stands below. */
+    private static List<RoutinePage> parts(List<StopRow> rows) {
+        List<RoutinePage> parts = new ArrayList<>();
+        int from = 0;
+        for (int row = 1; row <= rows.size(); row++) {
+            if (row == rows.size() || onBack(rows.get(row)) != onBack(rows.get(from))) {
+                parts.add(page(rows.subList(from, row)));
+                from = row;
+            }
+        }
+        return parts;
+    }
+
+    private static boolean onBack(StopRow row) {
+        return row.no() >= FIRST_ON_BACK && row.no() <= LAST_ON_BACK;
     }
 
     private List<List<StopRow>> split(List<StopRow> rows, double room) {
@@ -161,7 +181,7 @@ final class RoutineRows {
     }
 
     private static RoutinePage page(List<StopRow> rows) {
-        boolean back = rows.stream().anyMatch(row -> row.no() >= FIRST_ON_BACK && row.no() <= LAST_ON_BACK);
+        boolean back = rows.stream().anyMatch(RoutineRows::onBack);
         return new RoutinePage(
                 List.copyOf(rows),
                 back,

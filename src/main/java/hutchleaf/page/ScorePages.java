@@ -3,6 +3,7 @@ package hutchleaf.page;
 import hutchleaf.contest.QuestionMarks;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.ScoreSheet;
+import hutchleaf.model.Setting;
 import hutchleaf.page.ScoreView.BlockView;
 import hutchleaf.page.ScoreView.Frame;
 import hutchleaf.page.ScoreView.ItemView;
@@ -49,25 +50,29 @@ final class ScorePages {
     private final Edition edition;
     private final ScoreSheet sheet;
     private final Paper paper;
+    private final Setting setting;
 
-    private ScorePages(Edition edition, ScoreSheet sheet, Paper paper) {
+    private ScorePages(Edition edition, ScoreSheet sheet, Paper paper, Setting setting) {
+        this.setting = setting;
         this.edition = edition;
         this.sheet = sheet;
         this.paper = paper;
     }
 
     /** The view; empty when the sheet's words need more room than the page has, which is a problem at the sheet's line. */
-    static Optional<ScoreView> of(Edition edition, ScoreSheet sheet, Paper paper, String club, Problems problems) {
-        return new ScorePages(edition, sheet, paper).view(club, Optional.empty(), SheetFill.blank(1), problems);
+    static Optional<ScoreView> of(
+            Edition edition, ScoreSheet sheet, Paper paper, Setting setting, String club, Problems problems) {
+        return new ScorePages(edition, sheet, paper, setting)
+                .view(club, Optional.empty(), SheetFill.blank(1), problems);
     }
 
     /** The same for a class: a page for each of its sheets, with what is known of each contestant in its place. */
     static Optional<ScoreView> of(
-            Edition edition, ScoreSheet sheet, Paper paper, JudgedClass shown, Problems problems) {
+            Edition edition, ScoreSheet sheet, Paper paper, Setting setting, JudgedClass shown, Problems problems) {
         List<SheetFill> sheets = shown.sheets().stream()
                 .map(entrant -> SheetFill.sheet(shown, entrant))
                 .toList();
-        return new ScorePages(edition, sheet, paper)
+        return new ScorePages(edition, sheet, paper, setting)
                 .view(shown.show().club(), Optional.of(JudgeHead.of(shown).onAForm()), sheets, problems);
     }
 
@@ -90,7 +95,7 @@ final class ScorePages {
         double itemsTop = footTop - rows * row;
         double spare = (itemsTop - BLOCKS_TOP - needed) / Math.max(1, least.size());
         return Optional.of(new ScoreView(
-                Look.of(edition.level(), paper),
+                Look.of(edition.level(), paper, setting),
                 club,
                 head,
                 new Frame(paper.width().mm(), height, paper.width().mm() - RIGHT_MARGIN, itemsTop, row, footTop),

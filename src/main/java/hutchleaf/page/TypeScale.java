@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import hutchleaf.model.Level;
+import hutchleaf.model.Setting;
 
 /**
  * Type sizes of a level's guide, in points. Floors: body 16, 13, 11.5 and 10.5; tables 10; notes 9.5.

@@ -4,7 +4,6 @@ import hutchleaf.edition.Edition;
 import hutchleaf.model.WentWell;
 import hutchleaf.page.WentWellView.Sheet;
 import hutchleaf.problem.Problems;
-import hutchleaf.sheet.Paper;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -28,21 +27,21 @@ final class WentWellPages {
     private WentWellPages() {}
 
     /** The view; empty when half a page is too small for the lines, which is a problem at their file. */
-    static Optional<WentWellView> of(Edition edition, Paper paper, String club, Problems problems) {
-        return view(edition, paper, club, problems, Optional.empty(), SheetFill.blank(2));
+    static Optional<WentWellView> of(Edition edition, Look look, String club, Problems problems) {
+        return view(edition, look, club, problems, Optional.empty(), SheetFill.blank(2));
     }
 
     /** The same for a class: a slip for each of its sheets, two on a page. */
-    static Optional<WentWellView> of(Edition edition, Paper paper, JudgedClass shown, Problems problems) {
+    static Optional<WentWellView> of(Edition edition, Look look, JudgedClass shown, Problems problems) {
         List<SheetFill> slips = shown.sheets().stream()
                 .map(entrant -> SheetFill.slip(shown, entrant))
                 .toList();
-        return view(edition, paper, shown.show().club(), problems, Optional.of(JudgeHead.of(shown)), slips);
+        return view(edition, look, shown.show().club(), problems, Optional.of(JudgeHead.of(shown)), slips);
     }
 
     private static Optional<WentWellView> view(
             Edition edition,
-            Paper paper,
+            Look look,
             String club,
             Problems problems,
             Optional<JudgeHead> head,
@@ -61,7 +60,7 @@ final class WentWellPages {
             return Optional.empty();
         }
         return Optional.of(new WentWellView(
-                Look.of(edition.level(), paper),
+                look,
                 club,
                 slip.title(),
                 Markup.unlinked(edition).writeAll(slip.ticks()),

@@ -29,19 +29,30 @@ final class Passages {
     static List<Passage> of(Library library) {
         List<Passage> passages = new ArrayList<>();
         library.topics().forEach(topic -> new Passages(topic, passages).read());
-        new Passages(packet(library), passages).read();
+        new Passages(
+                        lists(
+                                "contest/packet.md",
+                                "Packet",
+                                library.contest().packet().sections()),
+                        passages)
+                .read();
+        new Passages(
+                        lists(
+                                "contest/accommodation.md",
+                                "Help",
+                                library.contest().help().sections()),
+                        passages)
+                .read();
         return List.copyOf(passages);
     }
 
-    /** The lists that packets print, read like a topic. */
-    private static Topic packet(Library library) {
-        List<Section> sections = library.contest().packet().sections();
-        Place at =
-                sections.isEmpty() ? Place.whole("packet.md") : sections.get(0).at();
+    /** The lists that packets and accommodations print, read like a topic. */
+    private static Topic lists(String path, String title, List<Section> sections) {
+        Place at = sections.isEmpty() ? Place.whole(path) : sections.get(0).at();
         return new Topic(
                 new Topic.Head(
-                        "contest/packet.md",
-                        "Packet",
+                        path,
+                        title,
                         Levels.ALL,
                         Optional.empty(),
                         0,

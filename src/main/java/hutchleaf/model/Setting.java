@@ -1,4 +1,4 @@
-package hutchleaf.page;
+package hutchleaf.model;
 
 /** How a publication to read is set, beside the ordinary setting. */
 public enum Setting {
@@ -22,8 +22,13 @@ public enum Setting {
         return suffix;
     }
 
+    /** As a roster writes it: {@code large print}; empty for the ordinary one. */
+    public String word() {
+        return title.isEmpty() ? "" : title.substring(2);
+    }
+
     /** What follows the title of a publication: {@code , large print}. */
-    String title() {
+    public String title() {
         return title;
     }
 }
