@@ -4,7 +4,7 @@
 <#assign f = look.frame>
 <#assign u = t.body * t.line>
 <#assign sizes = []>
-<#assign here = checksIn?then(19, 0) pinned = checksIn?then(27, 0) free = f.live - 16 - 30 - here - pinned>
+<#assign here = checksIn?then(19, 0) pinned = checksIn?then(27, 0) free = f.live - 18 - 32 - 4 - checksIn?then(here + pinned + 4, 0)>
 <html xmlns="http://www.w3.org/1999/xhtml" lang="en">
 <head>
 <title>${look.level} check-in and order of showing${look.set.title}</title>

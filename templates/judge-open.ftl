@@ -10,5 +10,5 @@
 
 <#macro rules f>
 .rows { width: ${f.live}mm; table-layout: fixed; border-collapse: collapse; margin-top: 3mm; -fs-table-paginate: paginate; } .rows th { text-align: left; border-bottom: 1.8pt solid black; padding: 0 2mm 1mm 0; vertical-align: bottom; } .rows td { border-bottom: 1.1pt solid black; padding: 1.6mm 2mm 1.6mm 0; vertical-align: middle; height: 13mm; } .rows tr { page-break-inside: avoid; } .rows th, .rows td { line-height: 1.2 !important; }
-.rows .no { width: 16mm; font-weight: bold; } .rows td.fill { border: 1.6pt solid black; }
+.rows .tick { margin-right: 2mm; } .rows .no { width: 16mm; font-weight: bold; } .rows td.fill { border: 1.6pt solid black; }
 </#macro>

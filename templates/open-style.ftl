@@ -36,6 +36,8 @@ body h2, body h2 *, body .saytitle { font-size: 34pt !important; } body h3, body
 .coverlead { width: 134mm !important; line-height: 1.3 !important; } .coverends { height: 9mm !important; } .belongs .line { left: 66mm !important; width: ${f.live - 66}mm !important; } .belongs .label { top: 1mm !important; }
 .coverfoot { top: ${f.liveHeight - 18}mm !important; height: 17mm !important; } .coverfoot .ages { right: auto !important; left: 0; top: 8mm !important; }
 <#else>
+<#-- A table whose section stays on one page has no head to repeat; the engine stops at some that would. -->
+table.data { -fs-table-paginate: auto !important; } .sec.long table.data { -fs-table-paginate: paginate !important; }
 <#-- Wider letters and words, headings a fifth larger: British Dyslexia Association style guide, from memory. It asks for a third of a
      letter between letters; with more than half a space there, programs that read aloud or search take each letter for a word. -->
 body * { letter-spacing: 0.085em; word-spacing: 0.19em; } body h2, body h2 *, .saytitle, .numeral { letter-spacing: 0.04em; } .cover, .cover * { letter-spacing: 0; word-spacing: 0; }

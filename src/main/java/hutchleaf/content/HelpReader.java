@@ -86,7 +86,7 @@ final class HelpReader {
             return;
         }
         routine.orderFor(level).stops().stream()
-                .filter(stop -> words.line(stop, level).isEmpty())
+                .filter(stop -> stop <= Routine.STOPS && words.line(stop, level).isEmpty())
                 .forEach(stop -> problems.add(
                         file.at(),
                         "stop " + stop + " has no line for " + level.word(),

@@ -144,7 +144,9 @@ final class JudgeListPages {
             contents.add(
                     new Content(questions + 1, counted(sets.size(), "question set") + ", sealed under their own page"));
         } else {
-            contents.add(new Content((sheets + 1) / 2, counted(sheets, "slip") + " of half a page: " + whose()));
+            contents.add(new Content(
+                    (sheets + 1) / 2,
+                    counted(sheets, "slip") + (setting == Setting.ORDINARY ? " of half a page: " : ": ") + whose()));
             contents.add(new Content(sets.size(), "questions for a kind talk, without points"));
         }
         if (shown.ranked()) {

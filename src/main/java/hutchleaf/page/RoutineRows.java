@@ -27,7 +27,6 @@ final class RoutineRows {
     private static final String GROWN_UP = "With a grown-up";
 
     private static final int FIRST_ON_BACK = 5;
-    private static final int LAST_ON_BACK = 13;
 
     /**
      * Where the words stand, in millimetres.
@@ -133,7 +132,7 @@ final class RoutineRows {
     /** On as few pages as hold the stops, about as many on each; the page is fitted when it is laid out. */
     private List<RoutinePage> pages(List<StopRow> rows) {
         if (look.set().open()) {
-            return parts(rows);
+            return RoutineParts.of(rows);
         }
         double most = look.frame().liveHeight() - columns.head();
         int pages = split(rows, most).size();
@@ -143,23 +142,6 @@ final class RoutineRows {
             room += ROW_AIR;
         }
         return split(rows, Math.min(room, most)).stream().map(RoutineRows::page).toList();
-    }
-
-    /** Where pages flow: parts before, while and after the rabbit lies on its back, for which the stop rule stands below. */
-    private static List<RoutinePage> parts(List<StopRow> rows) {
-        List<RoutinePage> parts = new ArrayList<>();
-        int from = 0;
-        for (int row = 1; row <= rows.size(); row++) {
-            if (row == rows.size() || onBack(rows.get(row)) != onBack(rows.get(from))) {
-                parts.add(page(rows.subList(from, row)));
-                from = row;
-            }
-        }
-        return parts;
-    }
-
-    private static boolean onBack(StopRow row) {
-        return row.no() >= FIRST_ON_BACK && row.no() <= LAST_ON_BACK;
     }
 
     private List<List<StopRow>> split(List<StopRow> rows, double room) {
@@ -180,8 +162,8 @@ final class RoutineRows {
         return pages;
     }
 
-    private static RoutinePage page(List<StopRow> rows) {
-        boolean back = rows.stream().anyMatch(RoutineRows::onBack);
+    static RoutinePage page(List<StopRow> rows) {
+        boolean back = rows.stream().anyMatch(RoutineParts::onBack);
         return new RoutinePage(
                 List.copyOf(rows),
                 back,
