@@ -54,7 +54,8 @@ final class ClubFileTest {
                         new Club.Price("", BigDecimal.ZERO),
                         new Club.Price("", BigDecimal.ZERO),
                         Club.Spelling.UK,
-                        WeightUnit.LB));
+                        WeightUnit.LB,
+                        Club.Saver.NO));
     }
 
     @Test
@@ -72,6 +73,7 @@ final class ClubFileTest {
                 price-card: 0,12 €
                 spelling: US
                 weights: kg
+                saver: yes
                 leave-out: figures/sex-guide.svg, figures/carry.svg
                 grip: one open hand over the shoulders, behind the ears
                 printer: 100.2, 99.8, -0.5, 0""");
@@ -94,7 +96,8 @@ final class ClubFileTest {
                         new Club.Price("$", new BigDecimal("0.03")),
                         new Club.Price("€", new BigDecimal("0.12")),
                         Club.Spelling.US,
-                        WeightUnit.KG));
+                        WeightUnit.KG,
+                        Club.Saver.YES));
     }
 
     @Test
@@ -146,6 +149,7 @@ final class ClubFileTest {
                 "price-card: $1 € | cannot read the price '$1 €' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
                 "price-card: -1 | cannot read the price '-1' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
                 "weights: stone | 'weights' is 'stone'; use one of: lb, kg",
+                "saver: yess | 'saver' is 'yess'; did you mean 'yes'?",
                 "spelling: american | 'spelling' is 'american'; use one of: uk, us",
                 "leave-out: figures/sex-giude.svg | no figure 'figures/sex-giude.svg'; did you mean 'figures/sex-guide.svg'?",
                 "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y (both above 0),"

@@ -88,6 +88,9 @@ final class CardsCommand implements Callable<Integer> {
     @Mixin
     private SpellingOption spelling = new SpellingOption();
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -139,7 +142,8 @@ final class CardsCommand implements Callable<Integer> {
                         spelling.chosen().orElse(Club.Spelling.UK),
                         folder,
                         Optional.ofNullable(content),
-                        Optional.ofNullable(templates)));
+                        Optional.ofNullable(templates),
+                        saver.chosen()));
     }
 
     private Way way() {

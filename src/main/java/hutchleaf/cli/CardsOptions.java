@@ -40,5 +40,11 @@ record CardsOptions(Which which, Optional<CardFormat> format, CardMaking making,
     }
 
     /** Where files come from and go to; without a folder the embedded content or templates are used. */
-    record Files(Paper paper, Club.Spelling spelling, Path out, Optional<Path> content, Optional<Path> templates) {}
+    record Files(
+            Paper paper,
+            Club.Spelling spelling,
+            Path out,
+            Optional<Path> content,
+            Optional<Path> templates,
+            Club.Saver saver) {}
 }

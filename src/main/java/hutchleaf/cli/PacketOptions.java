@@ -28,7 +28,8 @@ record PacketOptions(
         Cards cards,
         boolean withGuide,
         Outputs.Pictures pictures,
-        Optional<Path> font) {
+        Optional<Path> font,
+        Club.Saver saver) {
     /** Which cards a packet holds beside the member's own. */
     enum Cards {
         /** Those that the study plan uses. */
@@ -54,6 +55,7 @@ record PacketOptions(
                 Cards.PLAN,
                 false,
                 Outputs.Pictures.NONE,
-                Optional.empty());
+                Optional.empty(),
+                Club.Saver.NO);
     }
 }

@@ -11,7 +11,6 @@ import hutchleaf.model.Library;
 import hutchleaf.model.Member;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
-import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.problem.Problems;
 import java.io.PrintWriter;
@@ -61,7 +60,10 @@ final class Packets {
             editions.put(level, Edition.of(library, level, problems));
         }
         Publications publications = new Publications(
-                options.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                SaverOption.templates(
+                        options.templates(),
+                        options.saver(),
+                        roster.club().print().saver()),
                 options.paper().orElse(roster.club().print().paper()),
                 Spelled.of(
                         library.wording(),

@@ -40,6 +40,9 @@ final class PacketsCommand implements Callable<Integer> {
     @Mixin
     private final SpellingOption spelling = new SpellingOption();
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -107,7 +110,8 @@ final class PacketsCommand implements Callable<Integer> {
                                 wholeDeck ? Cards.WHOLE_DECK : newOnly ? Cards.NEW_ONLY : Cards.PLAN,
                                 withGuide,
                                 Outputs.Pictures.when(pictures),
-                                Optional.ofNullable(font)),
+                                Optional.ofNullable(font),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

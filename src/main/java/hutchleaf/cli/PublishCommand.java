@@ -37,6 +37,9 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private final SettingOptions settings = new SettingOptions();
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -76,7 +79,8 @@ final class PublishCommand implements Callable<Integer> {
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Set.copyOf(leaveOut),
-                                Outputs.Pictures.when(pictures)),
+                                Outputs.Pictures.when(pictures),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +40,9 @@ final class ScoreSheetsCommand implements Callable<Integer> {
 
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: what club.md says)")
     private @Nullable Paper paper;
+
+    @Mixin
+    private final SaverOption saver = new SaverOption();
 
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
@@ -120,7 +124,8 @@ final class ScoreSheetsCommand implements Callable<Integer> {
                                         judges,
                                         beside,
                                         Optional.ofNullable(title)),
-                                Outputs.Pictures.when(pictures)),
+                                Outputs.Pictures.when(pictures),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.page.JudgedClass.Beside;
 import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.Spare;
@@ -21,7 +22,8 @@ record ScoreSheetsOptions(
         Optional<Path> templates,
         Optional<LocalDate> today,
         Wanted wanted,
-        Outputs.Pictures pictures) {
+        Outputs.Pictures pictures,
+        Club.Saver saver) {
     /**
      * For whom, and how many.
      *
@@ -55,6 +57,7 @@ record ScoreSheetsOptions(
                 PacketOptions.Cards.PLAN,
                 false,
                 pictures,
-                Optional.empty());
+                Optional.empty(),
+                saver);
     }
 }

@@ -36,6 +36,7 @@ record ClubFile(Club club, DateForm dates) {
             "price-card",
             "spelling",
             "weights",
+            "saver",
             "leave-out",
             "grip",
             "printer");
@@ -55,7 +56,12 @@ record ClubFile(Club club, DateForm dates) {
         Club.Practice practice = practice(keys, show.map(Club.Show::date), own);
         keys.printer();
         Club.Print print = new Club.Print(
-                keys.paper(), keys.price("price-plain"), keys.price("price-card"), keys.spelling(), keys.weights());
+                keys.paper(),
+                keys.price("price-plain"),
+                keys.price("price-card"),
+                keys.spelling(),
+                keys.weights(),
+                keys.saver());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())
                 .map(read -> new ClubFile(new Club(name, read, practice, print, file.lead(), at), keys.dates()));

@@ -46,8 +46,15 @@ public record Club(String name, Show show, Practice practice, Print print, List<
      * On what the club prints, what a sheet costs, and how words and weights are written.
      *
      * @param weights the unit of the breeds' limits and the rabbits' own weights
+     * @param saver whether pages are printed with less ink
      */
-    public record Print(Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights) {}
+    public record Print(Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights, Saver saver) {}
+
+    /** Whether black grounds and drawings become outlines, to save ink. */
+    public enum Saver {
+        NO,
+        YES
+    }
 
     /**
      * What a sheet costs.
