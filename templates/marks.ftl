@@ -27,7 +27,7 @@
   <#list hops as hop><#t>
     <#local x = 3.5 + step * hop?index><#t>
     <#if hop.here><#t>
-      <circle cx="${x}" cy="7" r="3.4" fill="black"/><#t>
+      <circle cx="${x}" cy="7" r="3.4" fill="black" data-save="r:3.1;fill:white;stroke:black;stroke-width:0.6"/><#t>
     <#elseif hop.done><#t>
       <circle cx="${x}" cy="7" r="1" fill="black"/><#t>
     <#else><#t>
@@ -41,13 +41,16 @@
 
 <#-- The rabbit: one drawing, facing left, black with white carved lines; width in mm. -->
 <#macro rabbit width>
+<#-- Where ink is saved, a large one is drawn in outline; a small one has little ink, and its lines would close up. -->
+<#local light = (width gte 30)?then(' data-save="fill:white;stroke:black;stroke-width:' + 352 * 0.5 / width + '"', "")?no_esc>
+<#local carved = (width gte 30)?then(' data-save="stroke:black"', "")?no_esc>
 <svg xmlns="http://www.w3.org/2000/svg" class="rabbit" aria-hidden="true" viewBox="0 0 352 218" width="${width}mm" height="${width * 218 / 352}mm"><#t>
-  <path d="M64 92C62 62 70 26 86 8C93 0 103 5 103 17C102 46 93 72 86 90ZM92 84C98 58 111 26 123 8C130 -2 140 3 138 17C135 46 121 70 106 90Z" fill="black"/><#t>
-  <path d="M62 96C96 70 146 45 208 45C284 45 330 104 330 160C330 190 322 204 306 210L150 211C118 211 74 196 66 150Z" fill="black"/><#t>
-  <path d="M0 134C-1 118 22 96 52 88C74 82 98 92 102 112C108 144 88 172 56 174C36 175 24 168 16 158C6 152 1 144 0 134Z" fill="black"/><#t>
-  <circle cx="334" cy="164" r="16" fill="black"/><#t>
-  <path d="M60 214C56 204 72 197 100 199L160 203L158 216L68 217Q62 217 60 214ZM178 214C176 204 190 200 206 202L300 203Q306 216 296 217L186 217Q180 217 178 214Z" fill="black"/><#t>
-  <g fill="none" stroke="white" stroke-linecap="round" stroke-width="3.4"><#t>
+  <path d="M64 92C62 62 70 26 86 8C93 0 103 5 103 17C102 46 93 72 86 90ZM92 84C98 58 111 26 123 8C130 -2 140 3 138 17C135 46 121 70 106 90Z" fill="black"${light}/><#t>
+  <path d="M62 96C96 70 146 45 208 45C284 45 330 104 330 160C330 190 322 204 306 210L150 211C118 211 74 196 66 150Z" fill="black"${light}/><#t>
+  <path d="M0 134C-1 118 22 96 52 88C74 82 98 92 102 112C108 144 88 172 56 174C36 175 24 168 16 158C6 152 1 144 0 134Z" fill="black"${light}/><#t>
+  <circle cx="334" cy="164" r="16" fill="black"${light}/><#t>
+  <path d="M60 214C56 204 72 197 100 199L160 203L158 216L68 217Q62 217 60 214ZM178 214C176 204 190 200 206 202L300 203Q306 216 296 217L186 217Q180 217 178 214Z" fill="black"${light}/><#t>
+  <g fill="none" stroke="white"${carved} stroke-linecap="round" stroke-width="3.4"><#t>
     <path d="M197 198C183 150 207 108 246 108C281 108 302 130 305 162"/><#t>
     <path d="M99 128C99 144 91 158 76 167"/><path d="M86 187C100 196 116 198 136 196" stroke-width="3"/><#t>
     <path d="M75 82C76 56 82 34 90 22" stroke-width="3"/><path d="M108 34L121 22" stroke-width="3"/><#t>
@@ -61,7 +64,7 @@
 
 <#-- The caution sign: a white triangle on the black label. -->
 <#macro warning size=7>
-<svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 14 13" width="${size}mm" height="${size * 13 / 14}mm"><path d="M7 0.6L13.6 12.4L0.4 12.4Z" fill="white"/><path d="M7 4.2L7 8.4" stroke="black" stroke-width="1.5"/><circle cx="7" cy="10.4" r="0.85" fill="black"/></svg><#t>
+<svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 14 13" width="${size}mm" height="${size * 13 / 14}mm"><path d="M7 0.6L13.6 12.4L0.4 12.4Z" fill="white" data-save="d:M7 1.2L12.9 11.9L1.1 11.9Z;stroke:black;stroke-width:1.1"/><path d="M7 4.2L7 8.4" stroke="black" stroke-width="1.5"/><circle cx="7" cy="10.4" r="0.85" fill="black"/></svg><#t>
 </#macro>
 
 <#-- A box to tick; size in mm. -->

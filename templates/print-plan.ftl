@@ -62,7 +62,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
 <#if warnings?has_content><p class="free"><strong>Settle first: ${warnings?size} point<#if warnings?size != 1>s</#if> under “Before you print”, page <a class="pageof" href="#before">&#160;</a></strong></p></#if>
 
 <table class="grid">
-  <thead><tr><@th w=7 class="tickcell">&#160;</@th><@th w=f.live - 114>Print</@th><@th w=12 class="n">Pages</@th><@th w=21>On</@th><@th w=13 class="n">Copies</@th><@th w=13 class="n">Sheets</@th><@th w=34>Then</@th><@th w=14 class="end">Cost<#if sums.currency?has_content> ${sums.currency}</#if></@th></tr></thead>
+  <thead><tr><@th w=7 class="tickcell">&#160;</@th><@th w=f.live - 130>Print</@th><@th w=12 class="n">Pages</@th><@th w=21>On</@th><@th w=13 class="n">Copies</@th><@th w=13 class="n">Sheets</@th><@th w=34>Then</@th><@th w=16 class="n">Black</@th><@th w=14 class="end">Cost<#if sums.currency?has_content> ${sums.currency}</#if></@th></tr></thead>
   <tbody>
   <#list groups as g>
   <#list g.rows as r>
@@ -71,13 +71,14 @@ h1 { font-size: 27pt; line-height: 1.15; }
     <td><strong>${r.title}</strong><br/><span class="path">${r.path}</span></td>
     <td class="n">${r.pages}</td><td>${r.sides}<br/><span class="path">${r.paper}</span></td><td class="n">${r.copies}</td><td class="n sum">${r.sheets}</td>
     <td><div class="then"><div class="sign"><@signs.after key=r.after w=8.5/></div>${r.words}</div></td>
+    <td class="n"><#if r.black??>${r.black.mean} %<br/><span class="path">to ${r.black.most} %</span><#else>&#8211;</#if></td>
     <td class="end">${r.cost}</td>
   </tr>
   </#list>
   </#list>
-  <tr class="sumline"><td>&#160;</td><td>All the rows above</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${sums.sheets}</td><td>&#160;</td><td class="end">${sums.cost}</td></tr>
-  <#list sums.spare as s><tr class="sumline"><td>&#160;</td><td>${s.words}</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${s.sheets}</td><td>&#160;</td><td class="end">${s.cost}</td></tr></#list>
-  <tr class="sumline all"><td>&#160;</td><td>All of it</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${sums.all}</td><td>&#160;</td><td class="end">${sums.allCost}</td></tr>
+  <tr class="sumline"><td>&#160;</td><td>All the rows above</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${sums.sheets}</td><td>&#160;</td><td>&#160;</td><td class="end">${sums.cost}</td></tr>
+  <#list sums.spare as s><tr class="sumline"><td>&#160;</td><td>${s.words}</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${s.sheets}</td><td>&#160;</td><td>&#160;</td><td class="end">${s.cost}</td></tr></#list>
+  <tr class="sumline all"><td>&#160;</td><td>All of it</td><td>&#160;</td><td>&#160;</td><td>&#160;</td><td class="n">${sums.all}</td><td>&#160;</td><td>&#160;</td><td class="end">${sums.allCost}</td></tr>
   </tbody>
 </table>
 </div>
@@ -98,7 +99,7 @@ h1 { font-size: 27pt; line-height: 1.15; }
   <#list papers as p><tr<#if p?is_last> class="last"</#if>><td><strong>${p.name}</strong></td><td class="n">${p.sheets}</td><td class="n">${p.spare}</td><td class="n sum">${p.all}</td><td class="n">${p.packs}</td><td class="n">${p.price}</td><td class="n">${p.cost}</td><td class="end">${p.weight}</td></tr></#list>
   </tbody>
 </table>
-<p class="free" style="margin-top:1.5mm">${time} Counted by the sheet; ink is not counted.</p>
+<p class="free" style="margin-top:1.5mm">${time}<#if toner??> ${toner}</#if> Cost is counted by the sheet; ink is not in it.</p>
 </div>
 </#if>
 

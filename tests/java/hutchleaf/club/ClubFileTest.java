@@ -57,7 +57,8 @@ final class ClubFileTest {
                         new Club.Price("", BigDecimal.ZERO),
                         Club.Spelling.UK,
                         WeightUnit.LB,
-                        Correction.NONE));
+                        Correction.NONE,
+                        Club.Saver.NO));
     }
 
     @Test
@@ -75,6 +76,7 @@ final class ClubFileTest {
                 price-card: 0,12 €
                 spelling: US
                 weights: kg
+                saver: yes
                 leave-out: figures/sex-guide.svg, figures/carry.svg
                 grip: one open hand over the shoulders, behind the ears
                 printer: 100.2, 99.8, -0.5, 0""");
@@ -98,7 +100,8 @@ final class ClubFileTest {
                         new Club.Price("€", new BigDecimal("0.12")),
                         Club.Spelling.US,
                         WeightUnit.KG,
-                        new Correction(100.2, 99.8, Length.mm(-0.5), Length.ZERO)));
+                        new Correction(100.2, 99.8, Length.mm(-0.5), Length.ZERO),
+                        Club.Saver.YES));
     }
 
     @Test
@@ -150,6 +153,7 @@ final class ClubFileTest {
                 "price-card: $1 € | cannot read the price '$1 €' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
                 "price-card: -1 | cannot read the price '-1' in 'price-card'; write it as $0.03, EUR 0.03 or 0.03",
                 "weights: stone | 'weights' is 'stone'; use one of: lb, kg",
+                "saver: yess | 'saver' is 'yess'; did you mean 'yes'?",
                 "spelling: american | 'spelling' is 'american'; use one of: uk, us",
                 "leave-out: figures/sex-giude.svg | no figure 'figures/sex-giude.svg'; did you mean 'figures/sex-guide.svg'?",
                 "printer: 100, 100, 0 | cannot read 'printer: 100, 100, 0'; write four numbers: scale-x, scale-y in per cent,"

@@ -8,12 +8,14 @@ import hutchleaf.page.PrintPlanData.File;
 import hutchleaf.page.PrintPlanData.MemberLine;
 import hutchleaf.page.PrintPlanData.Rates;
 import hutchleaf.page.PrintPlanData.Use;
+import hutchleaf.sheet.InkUse;
 import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.PrintRates;
 import hutchleaf.sheet.Sides;
 import hutchleaf.sheet.Stock;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 final class PrintPlanViewTest {
@@ -82,5 +84,37 @@ final class PrintPlanViewTest {
                 .hasMessage("3 copies of p.pdf for 0 members");
         assertThatThrownBy(() -> new PrintPlanData(PLAN.show(), PLAN.rates(), List.of(), PLAN.members(), List.of()))
                 .hasMessage("Fern Quillby gets packets/primary/, one a member, which is not in the plan");
+    }
+
+    private static PrintPlanView measured(InkUse packets, InkUse grids) {
+        List<File> files = List.of(
+                new File("Packet", "p.pdf", Use.CLUB, 5, Sides.TWO, Stock.PLAIN, 2, After.STAPLE, Optional.of(packets)),
+                new File("Grid", "g.pdf", Use.JUDGE, 1, Sides.ONE, Stock.PLAIN, 1, After.LOOSE, Optional.of(grids)),
+                new File("Guide", "s.pdf", Use.CLUB, 60, Sides.TWO, Stock.PLAIN, 1, After.BINDER));
+        return PrintPlanPages.of(
+                new PrintPlanData(PLAN.show(), PLAN.rates(), files, List.of(), List.of()), Paper.LETTER);
+    }
+
+    @Test
+    void aFileTellsHowBlackItsPagesAreAndTheClubWhatItTakesOfACartridge() {
+        // Ten pages that are black by 0.52 in all, one by 0.08: 0.60 is that of 12 pages at 5 %.
+        PrintPlanView view = measured(new InkUse(10, 0.52, 0.1449), new InkUse(1, 0.08, 0.08));
+        assertThat(view.groups().get(0).rows())
+                .extracting(PrintPlanView.Row::black)
+                .containsExactly(Optional.of(new PrintPlanView.Black("5.2", "14.5")), Optional.empty());
+        assertThat(view.groups().get(1).rows())
+                .extracting(PrintPlanView.Row::black)
+                .containsExactly(Optional.of(new PrintPlanView.Black("8.0", "8.0")));
+        assertThat(view.toner())
+                .contains("5.5 % of a page is black on average: 11 pages take the toner of about 12 pages at 5 %, by"
+                        + " which cartridges are rated.");
+    }
+
+    @Test
+    void aPlanWhoseInkWasNotMeasuredSaysNothingOfIt() {
+        assertThat(at("$", "0.03", 20).toner()).isEmpty();
+        assertThat(measured(InkUse.NONE, new InkUse(1, 0, 0)).toner())
+                .contains("0.0 % of a page is black on average: 1 page takes the toner of about 1 page at 5 %, by which"
+                        + " cartridges are rated.");
     }
 }

@@ -111,11 +111,11 @@ final class RealTree {
         return bytes(print(publications(paper).cards(edition, cards, form, part, new Problems())));
     }
 
-    private static Publications publications(Paper paper) {
+    static Publications publications(Paper paper) {
         return new Publications(Templates.folder(Path.of("templates")), paper, "en");
     }
 
-    private static Printed print(Optional<Manuscript> manuscript) {
+    static Printed print(Optional<Manuscript> manuscript) {
         Problems problems = new Problems();
         return manuscript
                 .flatMap(pages -> PRESS.print(pages, problems))

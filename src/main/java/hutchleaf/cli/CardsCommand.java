@@ -91,6 +91,9 @@ final class CardsCommand implements Callable<Integer> {
     @Mixin
     private SpellingOption spelling = new SpellingOption();
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -147,7 +150,8 @@ final class CardsCommand implements Callable<Integer> {
                         folder,
                         Optional.ofNullable(content),
                         Optional.ofNullable(templates),
-                        Outputs.Pictures.when(pictures)));
+                        Outputs.Pictures.when(pictures),
+                        saver.chosen()));
     }
 
     private Way way() {

@@ -53,5 +53,6 @@ record CardsOptions(
             Path out,
             Optional<Path> content,
             Optional<Path> templates,
-            Outputs.Pictures pictures) {}
+            Outputs.Pictures pictures,
+            Club.Saver saver) {}
 }

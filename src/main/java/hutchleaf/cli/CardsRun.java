@@ -3,11 +3,11 @@ package hutchleaf.cli;
 import hutchleaf.content.ContentTree;
 import hutchleaf.content.LibraryReader;
 import hutchleaf.model.Card;
+import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
-import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Place;
@@ -75,7 +75,8 @@ final class CardsRun {
     private Done print(CardJob job, Library library, ContentTree tree) {
         Problems own = new Problems();
         Publications publications = new Publications(
-                options.files().templates().map(Templates::folder).orElseGet(Templates::embedded),
+                SaverOption.templates(
+                        options.files().templates(), options.files().saver(), Club.Saver.NO),
                 options.files().paper(),
                 Spelled.of(library.wording(), options.files().spelling()));
         Press press = new Press(tree::bytes);

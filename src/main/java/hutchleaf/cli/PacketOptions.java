@@ -35,7 +35,8 @@ record PacketOptions(
         Setting setting,
         Optional<Folded> booklet,
         Outputs.Pictures pictures,
-        Optional<Path> font) {
+        Optional<Path> font,
+        Club.Saver saver) {
     /** Which cards a packet holds beside the member's own. */
     enum Cards {
         /** Those that the study plan uses. */
@@ -70,6 +71,7 @@ record PacketOptions(
                 Setting.ORDINARY,
                 Optional.empty(),
                 Outputs.Pictures.NONE,
-                Optional.empty());
+                Optional.empty(),
+                Club.Saver.NO);
     }
 }

@@ -4,8 +4,10 @@ import hutchleaf.edition.Packet;
 import hutchleaf.model.Card;
 import hutchleaf.model.Member;
 import hutchleaf.page.Spelled;
+import hutchleaf.press.InkMeter;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
+import hutchleaf.sheet.InkUse;
 import hutchleaf.sheet.Sides;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +31,9 @@ final class PacketPrinter {
      * A printed packet.
      *
      * @param pages of each file by its name
+     * @param ink of each file by its name
      */
-    record Made(Job job, Map<String, Integer> pages) {
+    record Made(Job job, Map<String, Integer> pages, Map<String, InkUse> ink) {
         /** Sheets of all its files. */
         int sheets() {
             return pages.entrySet().stream()
@@ -54,6 +57,7 @@ final class PacketPrinter {
     /** Presses at work. More would not fit the memory of a small computer. */
     private static final int SIDE_BY_SIDE = 2;
 
+    private final InkMeter meter = new InkMeter();
     private final Supplier<PacketPress> presses;
     private final PagesChanged changed;
     private final Outputs outputs;
@@ -114,13 +118,15 @@ final class PacketPrinter {
 
     private Made made(Job job, Map<String, Printed> files) {
         Map<String, Integer> pages = new TreeMap<>();
+        Map<String, InkUse> ink = new TreeMap<>();
         files.forEach((name, pdf) -> {
             outputs.add(job.folder() + name, pdf);
             pages.put(name, pdf.pages());
+            ink.put(name, InkUse.of(meter.of(pdf)));
             if (!name.equals(PacketPress.GUIDE)) {
                 changed.compare(job.folder() + name, pdf, outputs);
             }
         });
-        return new Made(job, pages);
+        return new Made(job, pages, ink);
     }
 }

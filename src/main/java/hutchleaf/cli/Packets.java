@@ -11,7 +11,6 @@ import hutchleaf.model.Library;
 import hutchleaf.model.Member;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
-import hutchleaf.page.Templates;
 import hutchleaf.press.Press;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
@@ -64,7 +63,10 @@ final class Packets {
         }
         Paper paper = options.paper().orElse(roster.club().print().paper());
         Publications publications = new Publications(
-                options.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                SaverOption.templates(
+                        options.templates(),
+                        options.saver(),
+                        roster.club().print().saver()),
                 paper,
                 Spelled.of(
                         library.wording(),

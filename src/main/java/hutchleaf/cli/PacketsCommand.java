@@ -40,6 +40,9 @@ final class PacketsCommand implements Callable<Integer> {
     @Mixin
     private final SpellingOption spelling = new SpellingOption();
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -133,7 +136,8 @@ final class PacketsCommand implements Callable<Integer> {
                                 Optional.ofNullable(booklet)
                                         .map(sides -> new PacketOptions.Folded(sides.binding(), weight.chosen())),
                                 Outputs.Pictures.when(pictures),
-                                Optional.ofNullable(font)),
+                                Optional.ofNullable(font),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

@@ -113,7 +113,8 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
                 PacketPrinter.sides(name),
                 name.equals(PacketPress.CARDS) ? Stock.CARD : Stock.PLAIN,
                 1,
-                after(name));
+                after(name),
+                Optional.ofNullable(packet.ink().get(name)));
     }
 
     private static String title(String name, Made packet) {
@@ -148,6 +149,7 @@ record PlanFile(PacketRoster roster, Contestants numbers, Publications publicati
                 one.sides(),
                 one.stock(),
                 one.copies() + 1,
-                one.after());
+                one.after(),
+                one.ink().flatMap(ink -> other.ink().map(ink::plus)));
     }
 }

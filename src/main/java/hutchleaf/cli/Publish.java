@@ -10,7 +10,6 @@ import hutchleaf.model.Library;
 import hutchleaf.model.Setting;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
-import hutchleaf.page.Templates;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -38,7 +37,8 @@ final class Publish {
             Optional<Path> content,
             Optional<Path> templates,
             Set<String> leaveOut,
-            Outputs.Pictures pictures) {}
+            Outputs.Pictures pictures,
+            Club.Saver saver) {}
 
     private final Request request;
     private final PrintWriter out;
@@ -95,7 +95,7 @@ final class Publish {
     /** Prints every level, the longest first, and gives them back youngest first. */
     private List<LevelRun> print(Library library, ContentTree tree) {
         Publications publications = new Publications(
-                request.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                SaverOption.templates(request.templates(), request.saver(), Club.Saver.NO),
                 request.paper(),
                 Spelled.of(library.wording(), request.spelling()));
         List<Callable<LevelRun>> jobs = Arrays.stream(Level.values())

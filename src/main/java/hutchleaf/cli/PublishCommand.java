@@ -42,6 +42,9 @@ final class PublishCommand implements Callable<Integer> {
             description = "adds a talk-through sheet for a member who directs a helper, and a cue card")
     private boolean accommodation;
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -82,7 +85,8 @@ final class PublishCommand implements Callable<Integer> {
                                 Optional.ofNullable(content),
                                 Optional.ofNullable(templates),
                                 Set.copyOf(leaveOut),
-                                Outputs.Pictures.when(pictures)),
+                                Outputs.Pictures.when(pictures),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

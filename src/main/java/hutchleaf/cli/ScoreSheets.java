@@ -13,7 +13,6 @@ import hutchleaf.page.JudgePapers;
 import hutchleaf.page.JudgedClass;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
-import hutchleaf.page.Templates;
 import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
@@ -64,7 +63,10 @@ final class ScoreSheets {
     private int print(PacketRoster roster, Library whole, Press press) {
         Library library = LeaveOut.figures(whole, roster.club().show().leaveOut());
         Publications publications = new Publications(
-                        options.templates().map(Templates::folder).orElseGet(Templates::embedded),
+                        SaverOption.templates(
+                                options.templates(),
+                                options.saver(),
+                                roster.club().print().saver()),
                         options.paper().orElse(roster.club().print().paper()),
                         Spelled.of(library.wording(), roster.club().print().spelling()))
                 .in(options.setting());

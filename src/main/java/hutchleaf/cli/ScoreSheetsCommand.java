@@ -41,6 +41,9 @@ final class ScoreSheetsCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: what club.md says)")
     private @Nullable Paper paper;
 
+    @Mixin
+    private final SaverOption saver = new SaverOption();
+
     @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
     private @Nullable Path content;
 
@@ -126,7 +129,8 @@ final class ScoreSheetsCommand implements Callable<Integer> {
                                         beside,
                                         Optional.ofNullable(title)),
                                 setting.chosen(),
-                                Outputs.Pictures.when(pictures)),
+                                Outputs.Pictures.when(pictures),
+                                saver.chosen()),
                         out,
                         err)
                 .run();

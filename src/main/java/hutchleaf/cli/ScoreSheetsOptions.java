@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.model.Setting;
 import hutchleaf.page.JudgedClass.Beside;
 import hutchleaf.sheet.Paper;
@@ -23,7 +24,8 @@ record ScoreSheetsOptions(
         Optional<LocalDate> today,
         Wanted wanted,
         Setting setting,
-        Outputs.Pictures pictures) {
+        Outputs.Pictures pictures,
+        Club.Saver saver) {
     /**
      * For whom, and how many.
      *
@@ -59,6 +61,7 @@ record ScoreSheetsOptions(
                 setting,
                 Optional.empty(),
                 pictures,
-                Optional.empty());
+                Optional.empty(),
+                saver);
     }
 }

@@ -37,6 +37,7 @@ record ClubFile(Club club, DateForm dates) {
             "price-card",
             "spelling",
             "weights",
+            "saver",
             "leave-out",
             "grip",
             "printer");
@@ -60,7 +61,8 @@ record ClubFile(Club club, DateForm dates) {
                 keys.price("price-card"),
                 keys.spelling(),
                 keys.weights(),
-                keys.printer());
+                keys.printer(),
+                keys.saver());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())
                 .map(read -> new ClubFile(new Club(name, read, practice, print, file.lead(), at), keys.dates()));

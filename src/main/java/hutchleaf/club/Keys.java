@@ -3,6 +3,7 @@ package hutchleaf.club;
 import hutchleaf.content.FrontMatter;
 import hutchleaf.content.FrontMatter.Field;
 import hutchleaf.model.Club.Price;
+import hutchleaf.model.Club.Saver;
 import hutchleaf.model.Club.Spelling;
 import hutchleaf.model.WeightUnit;
 import hutchleaf.problem.NearMiss;
@@ -80,6 +81,10 @@ final class Keys {
 
     WeightUnit weights() {
         return oneOf("weights", WeightUnit.values(), WeightUnit.LB);
+    }
+
+    Saver saver() {
+        return oneOf("saver", Saver.values(), Saver.NO);
     }
 
     Price price(String key) {

@@ -48,9 +48,22 @@ public record Club(String name, Show show, Practice practice, Print print, List<
      *
      * @param weights the unit of the breeds' limits and the rabbits' own weights
      * @param printer what the club's printer does to a page
+     * @param saver whether pages are printed with less ink
      */
     public record Print(
-            Paper paper, Price plain, Price card, Spelling spelling, WeightUnit weights, Correction printer) {}
+            Paper paper,
+            Price plain,
+            Price card,
+            Spelling spelling,
+            WeightUnit weights,
+            Correction printer,
+            Saver saver) {}
+
+    /** Whether black grounds and drawings become outlines, to save ink. */
+    public enum Saver {
+        NO,
+        YES
+    }
 
     /**
      * What a sheet costs.

@@ -1,6 +1,7 @@
 package hutchleaf.page;
 
 import hutchleaf.model.Level;
+import hutchleaf.sheet.InkUse;
 import hutchleaf.sheet.PrintJob;
 import hutchleaf.sheet.PrintRates;
 import hutchleaf.sheet.Sides;
@@ -67,9 +68,23 @@ public record PrintPlanData(Show show, Rates rates, List<File> files, List<Membe
      *
      * @param path under the folder of results, unlike any other of the plan
      * @param pages of one copy
+     * @param ink of all copies; empty where it was not measured
      */
     public record File(
-            String title, String path, Use use, int pages, Sides sides, Stock stock, int copies, After after) {
+            String title,
+            String path,
+            Use use,
+            int pages,
+            Sides sides,
+            Stock stock,
+            int copies,
+            After after,
+            Optional<InkUse> ink) {
+        /** A file whose ink was not measured. */
+        public File(String title, String path, Use use, int pages, Sides sides, Stock stock, int copies, After after) {
+            this(title, path, use, pages, sides, stock, copies, after, Optional.empty());
+        }
+
         PrintJob job() {
             return new PrintJob(title, pages, sides, stock, copies, after.words());
         }

@@ -5,6 +5,7 @@ import hutchleaf.page.PrintPlanData.After;
 import hutchleaf.page.PrintPlanData.File;
 import hutchleaf.page.PrintPlanData.MemberLine;
 import hutchleaf.page.PrintPlanData.Use;
+import hutchleaf.page.PrintPlanView.Black;
 import hutchleaf.page.PrintPlanView.Entry;
 import hutchleaf.page.PrintPlanView.Group;
 import hutchleaf.page.PrintPlanView.Label;
@@ -60,6 +61,7 @@ final class PrintPlanPages {
                 sums.sums(),
                 sums.papers(),
                 sums.time(),
+                sums.toner(),
                 steps(),
                 rows,
                 new MemberSums(
@@ -92,7 +94,8 @@ final class PrintPlanPages {
                 file.job().sheets(),
                 key(file.after()),
                 file.after().words(),
-                sums.cost(file.stock(), file.job().sheets()));
+                sums.cost(file.stock(), file.job().sheets()),
+                file.ink().map(ink -> new Black(PrintSums.percent(ink.mean()), PrintSums.percent(ink.highest()))));
     }
 
     private static String key(After after) {

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param groups of files, a heavy rule between them
  * @param time what the printer takes, with the sum
+ * @param toner what it takes of a cartridge, where the ink of files was measured
  * @param labels rows of two, a list for each page
  * @param checks what to try before the whole is printed
  */
@@ -18,6 +19,7 @@ record PrintPlanView(
         Sums sums,
         List<PaperLine> papers,
         String time,
+        Optional<String> toner,
         List<Step> steps,
         List<MemberRow> members,
         MemberSums memberSums,
@@ -41,7 +43,11 @@ record PrintPlanView(
             int sheets,
             String after,
             String words,
-            String cost) {}
+            String cost,
+            Optional<Black> black) {}
+
+    /** How much of a page is black, in a hundred, with one decimal. */
+    record Black(String mean, String most) {}
 
     /** @param sheets of the rows; all: with the spare ones */
     record Sums(String currency, int sheets, String cost, List<Spare> spare, int all, String allCost) {}

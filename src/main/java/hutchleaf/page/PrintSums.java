@@ -6,6 +6,7 @@ import hutchleaf.page.PrintPlanView.Head;
 import hutchleaf.page.PrintPlanView.PaperLine;
 import hutchleaf.page.PrintPlanView.Spare;
 import hutchleaf.page.PrintPlanView.Sums;
+import hutchleaf.sheet.InkUse;
 import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.PrintRates;
 import hutchleaf.sheet.PrintTally;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The sums of a print plan, written out. */
 final class PrintSums {
@@ -109,6 +111,31 @@ final class PrintSums {
         return tally.printedPages() + " pages at " + rates.pagesAMinute() + " a minute: about " + duration() + ".";
     }
 
+    /**
+     * What it takes of a cartridge, in the pages by which cartridges are rated; without misprints, as the time. Empty where
+     * nothing was measured.
+     */
+    Optional<String> toner() {
+        InkUse ink = data.files().stream().flatMap(file -> file.ink().stream()).reduce(InkUse.NONE, InkUse::plus);
+        if (ink.pages() == 0) {
+            return Optional.empty();
+        }
+        long rated = Math.max(1, Math.round(ink.ratedPages()));
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "%s of a page is black on average: %s %s the toner of about %s at %.0f %%, by which cartridges are rated.",
+                percent(ink.mean()) + " %",
+                count(ink.pages(), "page"),
+                ink.pages() == 1 ? "takes" : "take",
+                count(rated, "page"),
+                InkUse.RATED_SHARE * 100));
+    }
+
+    /** A share in a hundred, with one decimal. */
+    static String percent(double share) {
+        return String.format(Locale.ROOT, "%.1f", share * 100);
+    }
+
     private String duration() {
         int minutes = tally.minutes() % 60;
         int hours = tally.minutes() / 60;
@@ -144,7 +171,7 @@ final class PrintSums {
         };
     }
 
-    private static String count(int number, String thing) {
+    private static String count(long number, String thing) {
         return number + " " + thing + (number == 1 ? "" : "s");
     }
 }

@@ -11,6 +11,7 @@ import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateNotFoundException;
+import hutchleaf.model.Club;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import java.io.IOException;
@@ -18,8 +19,10 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -31,12 +34,16 @@ public final class Templates {
     /** Freemarker puts what failed on the line after its message, behind an arrow and before its place. */
     private static final Pattern FAILING = Pattern.compile(":\\s*\\R==> (.*?)(?: {2}\\[.*)?(?:\\R|$)");
 
+    private static final String SAVER_STYLE = "saver-style.ftl";
+
     private final Configuration configuration;
     private final Spelled spelled;
+    private final Club.Saver saver;
 
-    private Templates(Configuration configuration, Spelled spelled) {
+    private Templates(Configuration configuration, Spelled spelled, Club.Saver saver) {
         this.configuration = configuration;
         this.spelled = spelled;
+        this.saver = saver;
     }
 
     private static Templates of(TemplateLoader loader) {
@@ -55,7 +62,7 @@ public final class Templates {
         locked.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         locked.setLogTemplateExceptions(false);
         locked.setWrapUncheckedExceptions(true);
-        return new Templates(locked, Spelled.asWritten(Publications.LANGUAGE));
+        return new Templates(locked, Spelled.asWritten(Publications.LANGUAGE), Club.Saver.NO);
     }
 
     /** The templates inside the program. */
@@ -85,7 +92,12 @@ public final class Templates {
 
     /** The same templates, whose pages are spelled this way. */
     public Templates in(Spelled spelling) {
-        return new Templates(configuration, spelling);
+        return new Templates(configuration, spelling, saver);
+    }
+
+    /** The same templates, whose pages save ink or do not: the style for it stands last on each. */
+    public Templates saving(Club.Saver saving) {
+        return new Templates(configuration, spelled, saving);
     }
 
     Spelled spelled() {
@@ -102,7 +114,8 @@ public final class Templates {
         StringWriter filled = new StringWriter(1 << 16);
         try {
             configuration.getTemplate(name).process(TemplateValue.of(view), filled);
-            return Optional.of(spelled.page(filled.toString()));
+            String page = saver == Club.Saver.YES ? saved(filled.toString()) : filled.toString();
+            return Optional.of(spelled.page(page));
         } catch (ParseException e) {
             add(problems, e.getTemplateName(), e.getLineNumber(), e.getEditorMessage());
         } catch (TemplateException e) {
@@ -113,6 +126,14 @@ public final class Templates {
             throw new UncheckedIOException("could not read the template " + name, e);
         }
         return Optional.empty();
+    }
+
+    /** A page with the style that saves ink behind its own, and a word to the press for its drawings. */
+    private String saved(String page) throws IOException, TemplateException {
+        StringWriter style = new StringWriter();
+        configuration.getTemplate(SAVER_STYLE).process(Map.of(), style);
+        return page.replaceFirst("<html ", "<html data-ink=\"save\" ")
+                .replaceFirst("</style>", Matcher.quoteReplacement(style + "</style>"));
     }
 
     private static void add(Problems problems, String name, Integer line, String message) {

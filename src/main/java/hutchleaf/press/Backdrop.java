@@ -19,6 +19,8 @@ final class Backdrop {
     /** Text is written as glyph numbers, in brackets that never hold a line's end, so it cannot spell such a line. */
     private static final Pattern EMPTY = Pattern.compile("(?m)^/Artifact /\\S+ BDC\\nEMC\\n");
 
+    private static final Pattern MARK = Pattern.compile("(?m)^(?:/.* B[DM]C|EMC)\\n");
+
     private static final Pattern USED = Pattern.compile("/(\\S+) (?:BDC|DP)\\b");
 
     private Backdrop() {}
@@ -46,13 +48,25 @@ final class Backdrop {
         }
     }
 
-    private static String read(COSStream stream) throws IOException {
+    /** Takes all marks out of a page's content: much of it, and none of what is seen. */
+    static void dropMarks(COSDictionary page) throws IOException {
+        if (page.getDictionaryObject(COSName.CONTENTS) instanceof COSStream marked) {
+            COSStream bare = new COSStream();
+            try (OutputStream out = bare.createOutputStream()) {
+                out.write(MARK.matcher(read(marked)).replaceAll("").getBytes(StandardCharsets.ISO_8859_1));
+            }
+            page.setItem(COSName.CONTENTS, bare);
+        }
+    }
+
+    /** A content stream, a byte a sign. */
+    static String read(COSStream stream) throws IOException {
         try (InputStream in = stream.createInputStream()) {
             return new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
         }
     }
 
-    private static COSStream write(String content) throws IOException {
+    static COSStream write(String content) throws IOException {
         COSStream stream = new COSStream();
         try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
             out.write(content.getBytes(StandardCharsets.ISO_8859_1));

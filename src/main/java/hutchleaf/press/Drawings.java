@@ -31,6 +31,7 @@ final class Drawings {
     Map<Element, Drawing> of(Document document, Place fallback, Problems problems) {
         Map<Element, Drawing> found = new HashMap<>();
         Map<String, Optional<Drawing>> inline = new HashMap<>();
+        boolean saving = SavedInk.isAskedFor(document);
         for (Element element : Dom.elements(document, Drawings::isDrawn)) {
             Place place = Dom.place(element, fallback);
             Optional<Drawing> drawing;
@@ -40,6 +41,9 @@ final class Drawings {
                 // Reported already; a hostile drawing does not come near the drawing library.
                 continue;
             } else {
+                if (saving) {
+                    SavedInk.apply(element);
+                }
                 drawing = inline.computeIfAbsent(
                         SvgText.of(element), text -> load(text.getBytes(StandardCharsets.UTF_8), place, problems));
                 SvgText.nameFor(element);

@@ -40,11 +40,16 @@ final class Finish {
      * The finished file's bytes.
      *
      * @param trims what is left of a page once it is cut, by its 1-based number; the others stay whole
+     * @param savesInk whether rules and letters get thinner
      */
-    static byte[] finish(PDDocument pdf, Manuscript manuscript, Map<Integer, Box> trims) throws IOException {
+    static byte[] finish(PDDocument pdf, Manuscript manuscript, Map<Integer, Box> trims, boolean savesInk)
+            throws IOException {
         Decoration.mark(pdf, TagMend.mend(pdf));
         for (PDPage page : pdf.getPages()) {
             Backdrop.drop(page.getCOSObject());
+            if (savesInk) {
+                SavedPage.thin(page.getCOSObject());
+            }
             boxes(page);
         }
         trims.forEach((page, trim) -> trim(pdf.getPage(page - 1), trim));

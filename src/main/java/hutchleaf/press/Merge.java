@@ -31,6 +31,6 @@ public final class Merge {
             }
             before += part.pages();
         }
-        return new Printed(pdf, before, pageOf);
+        return new Printed(pdf, before, pageOf, parts);
     }
 }

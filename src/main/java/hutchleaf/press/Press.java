@@ -147,7 +147,7 @@ public final class Press {
             galley.page(element).ifPresent(page -> pageOf.putIfAbsent(element.getAttribute("id"), page));
         }
         var pdf = galley.paint();
-        byte[] bytes = Finish.finish(pdf, manuscript, Trims.of(document, galley));
+        byte[] bytes = Finish.finish(pdf, manuscript, Trims.of(document, galley), SavedInk.isAskedFor(document));
         return new Printed(bytes, pdf.getNumberOfPages(), pageOf);
     }
 }

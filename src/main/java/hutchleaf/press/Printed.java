@@ -2,8 +2,10 @@ package hutchleaf.press;
 
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A finished PDF, with its page count and where its parts landed. */
@@ -15,10 +17,21 @@ public final class Printed {
     /** Taken apart when it is first bound, and kept: a part that many files share is read once. */
     private @Nullable Part part;
 
+    /** The files that this one was bound from, with all their pages in order; none where it was not. */
+    private final List<Printed> boundFrom;
+
+    /** Measured when it is first asked for, and kept. */
+    private @Nullable List<Double> ink;
+
     /**
      * @param pageOf the 1-based page on which each element with an {@code id} starts
      */
     public Printed(byte[] pdf, int pages, Map<String, Integer> pageOf) {
+        this(pdf, pages, pageOf, List.of());
+    }
+
+    Printed(byte[] pdf, int pages, Map<String, Integer> pageOf, List<Printed> boundFrom) {
+        this.boundFrom = List.copyOf(boundFrom);
         this.pdf = pdf.clone();
         this.pages = pages;
         this.pageOf = Map.copyOf(pageOf);
@@ -43,6 +56,24 @@ public final class Printed {
         if (known == null) {
             known = PartReader.read(pdf, page -> true);
             part = known;
+        }
+        return known;
+    }
+
+    /**
+     * The share of each page that is black; where this was bound, of the pages of its parts.
+     *
+     * @param measure tells it of a file
+     */
+    synchronized List<Double> ink(Function<byte[], List<Double>> measure) {
+        List<Double> known = ink;
+        if (known == null) {
+            known = boundFrom.isEmpty()
+                    ? List.copyOf(measure.apply(pdf))
+                    : boundFrom.stream()
+                            .flatMap(part -> part.ink(measure).stream())
+                            .toList();
+            ink = known;
         }
         return known;
     }
