@@ -169,7 +169,7 @@
 
 <#list routines as routine>
 <div class="filler page"><h2 class="plain">My own notes</h2><p>What your leader told you, what your rabbit likes, what to practise next.</p><#list 1..18 as n><div class="writeline">&#160;</div></#list></div>
-<@pocketsheet routine=routine no=routine?counter class="page"/>
+<@pocketsheet routine=routine no=routine?counter class="page" start="odd"/>
 </#list>
 </body>
 </html>

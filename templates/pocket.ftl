@@ -1,8 +1,8 @@
 <#-- The routine in key words, to fold for the pocket: two columns of four panels. Included where look, t, f and name are set. -->
-<#macro pocketsheet routine no class>
-<div class="${class}" id="pocket-${no}">
+<#macro pocketsheet routine no class start="">
+<div class="${class}" id="pocket-${no}"<#if start?has_content> data-start="${start}"</#if>>
   <#local heading = (class == "only")?then("h1", "h2")>
-  <${heading} style="font-size:${[t.body * 1.3, 16]?min}pt">Pocket sheet</${heading}>
+  <${heading} style="margin:0;padding:0;line-height:1.12;font-size:${[t.body * 1.3, 16]?min}pt">Pocket sheet</${heading}>
   <p class="note" style="max-width:none"><strong>1</strong> Fold on the long dashed line, printing outside. <strong>2</strong> Fold on the short dashed lines, to and fro like a fan.</p>
   <#assign side = (f.live - 0.4) / 2 high = ((f.liveHeight - 20) / 4)?floor>
   <div style="position:relative;width:${f.live}mm;height:${high * 4}mm;margin-top:2mm">
