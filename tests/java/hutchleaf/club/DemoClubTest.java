@@ -118,7 +118,7 @@ final class DemoClubTest {
                         "Satin: copper",
                         "Flemish Giant: fawn",
                         "Belgian Hare: chestnut agouti",
-                        "Silver Fox: silver");
+                        "Silver Fox: black");
     }
 
     /** The rabbit is never he or she, nobody lifts by ears or skin, and no medicine is named. */

@@ -29,9 +29,9 @@ final class ContrastTest {
     private static final Pattern STYLE = Pattern.compile("(?s)<style>.*?</style>|style=\"[^\"]*\"");
     private static final Set<String> BLACK_AND_WHITE = Set.of("black", "white", "none");
 
-    /** Words of the border shorthand that are no colours. */
+    /** Words of a declaration that are no colours. */
     private static final Pattern NO_COLOUR =
-            Pattern.compile("solid|dashed|dotted|[0-9.]+(?:pt|mm)?|\\$\\{[^}]*}(?:pt|mm)?");
+            Pattern.compile("solid|dashed|dotted|!important|[0-9.]+(?:pt|mm)?|\\$\\{[^}]*}(?:pt|mm)?");
 
     @ParameterizedTest
     @CsvSource({"#000000, 21.000", "#595959, 7.005", "#767676, 4.542", "#777777, 4.478"})

@@ -41,7 +41,7 @@ final class SettingTest {
             names = {"PRIMARY", "JUNIOR"})
     void noLetterOfLargePrintIsUnderEighteenPoints(Level level) {
         assertThat(PdfWords.of(guide(level, Setting.LARGE)))
-                .hasSizeGreaterThan(10_000)
+                .hasSizeGreaterThan(9_000)
                 .allSatisfy(word -> assertThat(word.size()).as(word.toString()).isGreaterThanOrEqualTo(18));
     }
 
