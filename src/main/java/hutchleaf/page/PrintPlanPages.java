@@ -86,7 +86,7 @@ final class PrintPlanPages {
     private Row row(File file) {
         return new Row(
                 file.title(),
-                file.path(),
+                where(file),
                 file.pages(),
                 file.sides() == Sides.ONE ? "one side" : "both sides",
                 file.stock() == Stock.PLAIN ? "plain paper" : "card",
@@ -96,6 +96,11 @@ final class PrintPlanPages {
                 file.after().words(),
                 sums.cost(file.stock(), file.job().sheets()),
                 file.ink().map(ink -> new Black(PrintSums.percent(ink.mean()), PrintSums.percent(ink.highest()))));
+    }
+
+    /** The path; what tells files of one kind apart stands in the other columns. */
+    private static String where(File file) {
+        return file.path().split(", ", 2)[0];
     }
 
     private static String key(After after) {
