@@ -38,12 +38,19 @@ final class DemoRoster {
         return new Rabbit(
                 row.get(head.indexOf("rabbit_name")),
                 Optional.of(Samples.breed(row.get(head.indexOf("breed")))),
-                Samples.coat(row.get(head.indexOf("colour"))),
+                coat(row.get(head.indexOf("breed")), row.get(head.indexOf("colour"))),
                 Sex.valueOf(row.get(head.indexOf("sex")).toUpperCase(Locale.ROOT)),
                 LocalDate.parse(row.get(head.indexOf("rabbit_birth_date"))),
                 row.get(head.indexOf("ear_number")),
                 Optional.of(weight).filter(written -> !written.isEmpty()).map(Samples::pounds),
                 new Place("members.csv", line));
+    }
+
+    /** A black Silver Fox is black by name, and silvered all over. */
+    private static Rabbit.Coat coat(String breed, String colour) {
+        return breed.equals("Silver Fox")
+                ? new Rabbit.Coat(colour, Optional.of(Samples.colour("silver / silver fox")), false)
+                : Samples.coat(colour);
     }
 
     private static List<String> cells(String line) {
