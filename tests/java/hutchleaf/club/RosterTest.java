@@ -245,6 +245,13 @@ final class RosterTest {
                 "rabbit_name=@bun | the cell '@bun' looks like a formula; write the plain value; it is printed as it is",
                 "rabbit_name=-bun | the cell '-bun' looks like a formula; write the plain value; it is printed as it is",
                 "ear_number=-12 | -",
+                "breed=Havana; colour=chestnut agouti | the colour 'chestnut agouti' is not listed for the Havana (black, blue,"
+                        + " broken, chocolate, lilac); look at the breed standard of your show; it is printed as you wrote it",
+                "breed=Havana; colour=broken lilac | -",
+                "breed=Tan; colour=black | -",
+                "breed=Silver Fox; colour=silver | -",
+                "breed=American; colour=broken blue | the colour 'broken blue' is not listed for the American (blue, white); look at"
+                        + " the breed standard of your show; it is printed as you wrote it",
                 "study_level=senior | 'study_level' is senior, above the division, which is junior; leave the cell empty, or name a"
                         + " lower level",
                 "study_level=primary | -",

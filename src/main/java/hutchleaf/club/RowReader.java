@@ -112,6 +112,7 @@ final class RowReader {
             cells.error("unknown breed '" + breedName + "'", breeds.mend(breedName));
         }
         Optional<Coat> coat = coat(cells, breed, mixed);
+        coat.ifPresent(known -> BreedColours.check(breed, known, cells));
         Optional<Sex> sex = sex(cells);
         Optional<LocalDate> born = date(cells, Column.RABBIT_BIRTH_DATE);
         if (!cells.has(Column.RABBIT_BIRTH_DATE)) {
