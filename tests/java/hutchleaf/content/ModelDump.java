@@ -63,7 +63,7 @@ final class ModelDump {
             case "breeds/breeds.md" ->
                 library.tables().breeds().stream()
                         .map(breed -> "breed " + breed.name() + ": " + breed.bodyType() + ", " + breed.fur() + ", "
-                                + breed.classes() + " classes, unsure "
+                                + breed.classes() + " classes, colours " + breed.colours() + ", unsure "
                                 + breed.basis().unsure())
                         .toList();
             case "colours/colours.md" ->

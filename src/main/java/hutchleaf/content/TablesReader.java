@@ -28,6 +28,7 @@ final class TablesReader {
             "senior doe",
             "say",
             "judges look for",
+            "colours",
             "sources",
             "unsure");
     private static final List<String> COLOURS =
@@ -77,6 +78,7 @@ final class TablesReader {
                     row.oneOf("classes", List.of("4", "6")).equals("6") ? 6 : 4,
                     new Breed.Weights(row.text("senior buck"), row.text("senior doe")),
                     new Breed.Showing(row.text("say"), row.text("judges look for")),
+                    row.list("colours"),
                     basis(row, BREEDS, problems)));
         }
         return breeds;

@@ -1,9 +1,12 @@
 package hutchleaf.model;
 
+import java.util.List;
+
 /**
  * One row of the breed table.
  *
  * @param classes 4 or 6
+ * @param colours every colour of the breed; empty where they are not all known
  */
 public record Breed(
         String name,
@@ -14,7 +17,12 @@ public record Breed(
         int classes,
         Weights weights,
         Showing showing,
+        List<String> colours,
         Basis basis) {
+    public Breed {
+        colours = List.copyOf(colours);
+    }
+
     /**
      * Senior weights in pounds, for example {@code 3.5 to 5.5}; empty where none is known.
      *
@@ -38,6 +46,7 @@ public record Breed(
                 classes,
                 new Weights(weights.buck(), weights.doe(), unit),
                 showing,
+                colours,
                 basis);
     }
 
