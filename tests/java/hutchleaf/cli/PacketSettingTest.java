@@ -2,6 +2,7 @@ package hutchleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hutchleaf.press.PdfFonts;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import hutchleaf.press.PdfWords.Word;
@@ -14,9 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -76,17 +75,8 @@ final class PacketSettingTest {
         }
     }
 
-    private static boolean slanted(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            for (PDPage page : document.getPages()) {
-                for (COSName name : page.getResources().getFontNames()) {
-                    if (page.getResources().getFont(name).getName().contains("Italic")) {
-                        return true;
-                    }
-                }
-            }
-            return false;
-        }
+    private static boolean slanted(byte[] pdf) {
+        return PdfFonts.of(pdf).stream().anyMatch(font -> font.contains("Italic"));
     }
 
     /** 18 pt is large print: American Printing House for the Blind (Kitchel). No italics: British Dyslexia Association, from memory. */

@@ -57,7 +57,7 @@ final class ClubFileTest {
                         new Club.Price("", BigDecimal.ZERO),
                         Club.Spelling.UK,
                         WeightUnit.LB,
-                        Correction.NONE,
+                        new Club.Printer(Correction.NONE, club.at()),
                         Club.Saver.NO));
     }
 
@@ -100,7 +100,9 @@ final class ClubFileTest {
                         new Club.Price("€", new BigDecimal("0.12")),
                         Club.Spelling.US,
                         WeightUnit.KG,
-                        new Correction(100.2, 99.8, Length.mm(-0.5), Length.ZERO),
+                        new Club.Printer(
+                                new Correction(100.2, 99.8, Length.mm(-0.5), Length.ZERO),
+                                club.at().atLine(20)),
                         Club.Saver.YES));
     }
 

@@ -6,6 +6,7 @@ import hutchleaf.contest.QuestionSets;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.Level;
 import hutchleaf.model.Setting;
+import hutchleaf.press.PdfFonts;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import hutchleaf.press.PdfWords.Word;
@@ -16,14 +17,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,7 +39,7 @@ final class FormSettingTest {
             Edition edition = RealTree.edition(level);
             Function<Publications, Optional<Manuscript>> form = set -> switch (name) {
                 case "figures to label" -> set.labelIt(edition, problems);
-                case "practice sheets" -> set.packetSheets(edition, 0, problems);
+                case "practice sheets" -> set.packets().sheets(edition, setting, 0, problems);
                 case "score sheet" -> set.scoreSheet(edition, "A Club", problems);
                 case "slip" -> set.wentWell(edition, "A Club", problems);
                 default -> set.questions(edition, QuestionSets.draw(edition, 1, 1, problems), Map.of(), problems);
@@ -76,7 +72,7 @@ final class FormSettingTest {
     @ParameterizedTest
     @MethodSource("forms")
     void easyReadHasNoItalics(Form form) throws IOException {
-        assertThat(fonts(form.in(Setting.EASY)))
+        assertThat(PdfFonts.of(form.in(Setting.EASY)))
                 .isNotEmpty()
                 .noneMatch(font -> font.contains("Italic") || font.contains("Oblique"));
     }
@@ -132,17 +128,5 @@ final class FormSettingTest {
                                                     .name()));
                 });
         assertThat(text).contains("It costs nothing").contains("= Total");
-    }
-
-    private static List<String> fonts(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            TreeSet<String> names = new TreeSet<>();
-            for (PDPage page : document.getPages()) {
-                for (COSName name : page.getResources().getFontNames()) {
-                    names.add(page.getResources().getFont(name).getName());
-                }
-            }
-            return List.copyOf(names);
-        }
     }
 }

@@ -83,7 +83,8 @@ final class RealTree {
 
     static Printed deck(Level level, Paper paper) {
         return PRINTED.computeIfAbsent(
-                "deck " + level + paper, key -> print(publications(paper).deck(edition(level), new Problems())));
+                "deck " + level + paper,
+                key -> print(publications(paper).cards().deck(edition(level), new Problems())));
     }
 
     static Printed labelIt(Level level, Paper paper) {
@@ -102,13 +103,14 @@ final class RealTree {
         Edition edition = edition(level);
         return PRINTED.computeIfAbsent(
                 many + " cards " + level + paper,
-                key -> print(publications(paper).cards(edition, edition.deck().subList(0, many), new Problems())));
+                key -> print(
+                        publications(paper).cards().some(edition, edition.deck().subList(0, many), new Problems())));
     }
 
     /** Cards in a form; nothing of it is kept. */
     static byte[] cards(Edition edition, List<Card> cards, CardForm form, Paper paper, boolean tells) {
         DeckPart part = new DeckPart("Seeded deck", 0, 0, tells);
-        return bytes(print(publications(paper).cards(edition, cards, form, part, new Problems())));
+        return bytes(print(publications(paper).cards().some(edition, cards, form, part, new Problems())));
     }
 
     static Publications publications(Paper paper) {

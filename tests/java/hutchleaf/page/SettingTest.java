@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hutchleaf.model.Level;
 import hutchleaf.model.Setting;
+import hutchleaf.press.PdfFonts;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import hutchleaf.press.PdfWords.Word;
@@ -16,10 +17,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -130,8 +127,8 @@ final class SettingTest {
         byte[] easy = guide(Level.JUNIOR, Setting.EASY);
         byte[] ordinary = RealTree.bytes(RealTree.guide(Level.JUNIOR, Paper.LETTER));
 
-        assertThat(fonts(easy)).noneMatch(font -> font.contains("Italic") || font.contains("Oblique"));
-        assertThat(fonts(ordinary)).anyMatch(font -> font.contains("Italic"));
+        assertThat(PdfFonts.of(easy)).noneMatch(font -> font.contains("Italic") || font.contains("Oblique"));
+        assertThat(PdfFonts.of(ordinary)).anyMatch(font -> font.contains("Italic"));
         assertThat(narrowest(easy) - narrowest(ordinary)).isGreaterThanOrEqualTo(5 * 0.08 * 13 * MM_PER_POINT);
     }
 
@@ -141,18 +138,6 @@ final class SettingTest {
                 .mapToDouble(Word::width)
                 .min()
                 .orElseThrow();
-    }
-
-    private static List<String> fonts(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            TreeSet<String> names = new TreeSet<>();
-            for (PDPage page : document.getPages()) {
-                for (COSName name : page.getResources().getFontNames()) {
-                    names.add(page.getResources().getFont(name).getName());
-                }
-            }
-            return List.copyOf(names);
-        }
     }
 
     /** PDF/UA-1 (ISO 14289-1:2014), by veraPDF. */

@@ -50,7 +50,7 @@ final class BesideTheJar {
     int run(PrintWriter out, PrintWriter err) {
         StringWriter told = new StringWriter();
         PrintWriter problems = new PrintWriter(told, true);
-        int exit = new Packets(PacketOptions.of(Optional.of(folder), folder.resolve(PRINT)), out, problems).run();
+        int exit = new Packets(PacketOptions.of(folder, folder.resolve(PRINT)), out, problems).run();
         problems.flush();
         err.print(told);
         err.flush();

@@ -6,7 +6,6 @@ import hutchleaf.problem.Problem;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -57,11 +56,8 @@ final class BookletCommand implements Callable<Integer> {
     @Mixin
     private SpellingOption spelling = new SpellingOption();
 
-    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
-    private @Nullable Path content;
-
-    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
-    private @Nullable Path templates;
+    @Mixin
+    private final TreeOptions tree = new TreeOptions();
 
     @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
     private boolean pictures;
@@ -76,7 +72,7 @@ final class BookletCommand implements Callable<Integer> {
         Problems problems = new Problems();
         PrinterSetting corrected = printer.chosen(problems);
         Optional<String> wrong = Stream.concat(
-                        Stream.of(missing(), weight.wrong()).flatMap(Optional::stream),
+                        Stream.of(tree.wrong(), weight.wrong()).flatMap(Optional::stream),
                         problems.sorted().stream().map(Problem::toString))
                 .findFirst();
         if (wrong.isPresent()) {
@@ -90,19 +86,11 @@ final class BookletCommand implements Callable<Integer> {
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 folder,
                                 new BookletSheets(paper, weight.of(paper), sides.binding(), corrected),
-                                Optional.ofNullable(content),
-                                Optional.ofNullable(templates),
+                                tree.content(),
+                                tree.templates(),
                                 Outputs.Pictures.when(pictures)),
                         out,
                         err)
                 .run();
-    }
-
-    private Optional<String> missing() {
-        return Stream.of(Optional.ofNullable(content), Optional.ofNullable(templates))
-                .flatMap(Optional::stream)
-                .filter(path -> !Files.isDirectory(path))
-                .findFirst()
-                .map(path -> path + ": there is no such folder; name one that is there");
     }
 }

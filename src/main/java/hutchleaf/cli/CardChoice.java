@@ -6,7 +6,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.model.Topic;
-import hutchleaf.page.Publications;
+import hutchleaf.page.CardPapers;
 import hutchleaf.problem.NearMiss;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
@@ -121,8 +121,7 @@ final class CardChoice {
     }
 
     private CardForm form(Level level) {
-        return new CardForm(
-                options.format().orElse(Publications.usualForm(level).format()), options.making());
+        return new CardForm(options.format().orElse(CardPapers.usualForm(level).format()), options.making());
     }
 
     /** Size and way of making, as far as it is not the usual. */

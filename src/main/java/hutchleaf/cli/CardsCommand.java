@@ -12,13 +12,11 @@ import hutchleaf.sheet.CardMaking.Turn;
 import hutchleaf.sheet.CardMaking.Way;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -94,11 +92,8 @@ final class CardsCommand implements Callable<Integer> {
     @Mixin
     private final SaverOption saver = new SaverOption();
 
-    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
-    private @Nullable Path content;
-
-    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
-    private @Nullable Path templates;
+    @Mixin
+    private final TreeOptions tree = new TreeOptions();
 
     @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
     private boolean pictures;
@@ -110,11 +105,10 @@ final class CardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Stream.of(Optional.ofNullable(content), Optional.ofNullable(templates))
-                .flatMap(Optional::stream)
-                .filter(path -> !Files.isDirectory(path))
-                .forEach(path -> problems.add(
-                        Place.whole(path.toString()), "there is no such folder", "name one that is there"));
+        if (tree.wrong().isPresent()) {
+            err.println(tree.wrong().get());
+            return Exit.WRONG_ARGUMENTS;
+        }
         CardsOptions options = options();
         if (problems.hasErrors()) {
             problems.sorted().stream().map(Problem::toString).forEach(err::println);
@@ -148,8 +142,8 @@ final class CardsCommand implements Callable<Integer> {
                         paper,
                         spelling.chosen().orElse(Club.Spelling.UK),
                         folder,
-                        Optional.ofNullable(content),
-                        Optional.ofNullable(templates),
+                        tree.content(),
+                        tree.templates(),
                         Outputs.Pictures.when(pictures),
                         saver.chosen()));
     }

@@ -6,6 +6,7 @@ import hutchleaf.model.Card;
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
+import hutchleaf.page.CardPapers;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
 import hutchleaf.press.Press;
@@ -82,11 +83,12 @@ final class CardsRun {
         Press press = new Press(tree::bytes);
         List<Made> made = new ArrayList<>();
         for (CardJob part : split(job, publications, press, own)) {
-            Publications.checkPictures(part.edition(), part.cards(), part.form().format(), own);
+            CardPapers.checkPictures(part.edition(), part.cards(), part.form().format(), own);
             made.add(new Made(
                     part,
                     publications
-                            .cards(part.edition(), part.cards(), part.form(), part.part(), own)
+                            .cards()
+                            .some(part.edition(), part.cards(), part.form(), part.part(), own)
                             .flatMap(pages -> press.print(pages, own))
                             .map(pages -> options.printer()
                                     .correct(pages, part.form().making().way().backs(), part.pdf(), own))));
@@ -100,9 +102,10 @@ final class CardsRun {
             return List.of(job);
         }
         Problems fit = new Problems();
-        Publications.checkPictures(job.edition(), job.cards(), job.form().format(), fit);
+        CardPapers.checkPictures(job.edition(), job.cards(), job.form().format(), fit);
         publications
-                .cards(job.edition(), job.cards(), job.form(), job.part(), fit)
+                .cards()
+                .some(job.edition(), job.cards(), job.form(), job.part(), fit)
                 .ifPresent(pages -> press.checkFit(pages, fit));
         Set<Place> places = fit.sorted().stream().map(Problem::place).collect(Collectors.toSet());
         List<Card> over =
@@ -111,7 +114,7 @@ final class CardsRun {
             return List.of(job);
         }
         CardJob others =
-                job.beside(over, Publications.usualForm(job.edition().level()).made(options.making()));
+                job.beside(over, CardPapers.usualForm(job.edition().level()).made(options.making()));
         own.warn(
                 Place.whole(job.pdf()),
                 "a small card cannot hold " + over.size() + " of its "

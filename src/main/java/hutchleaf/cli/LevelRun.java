@@ -73,7 +73,7 @@ final class LevelRun {
         for (Setting setting : settings) {
             add(GUIDE, setting, whom, publications.guide(edition, CLUB, setting, problems), Sides.TWO);
         }
-        add("cards/flashcards-", whom, publications.deck(edition, problems), Sides.ONE);
+        add("cards/flashcards-", whom, publications.cards().deck(edition, problems), Sides.ONE);
         each((setting, set) -> add("labels/label-it-", setting, whom, set.labelIt(edition, problems), Sides.ONE));
     }
 

@@ -1,42 +1,26 @@
 package hutchleaf.cli;
 
 import hutchleaf.model.Club;
-import hutchleaf.model.Setting;
 import hutchleaf.sheet.Booklet;
 import hutchleaf.sheet.Grammage;
-import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Optional;
 
 /**
  * What was asked of {@code packets}.
  *
- * @param folder the club's; empty for the demo club
- * @param paper in place of the club's own
  * @param only reprints the packet of this member and nothing else
- * @param setting of the packets of members whose row names none
- * @param font for letters that the fonts of the program lack
  * @param booklet the reading pages as a booklet of half-sheet pages
- * @param skipBad prints the other members where rows are wrong
+ * @param font for letters that the fonts of the program lack
  */
 record PacketOptions(
-        Optional<Path> folder,
-        Path out,
-        Optional<Paper> paper,
+        ClubRequest club,
         Optional<Club.Spelling> spelling,
-        Optional<Path> content,
-        Optional<Path> templates,
-        Optional<LocalDate> today,
         Optional<String> only,
-        boolean skipBad,
         Cards cards,
         boolean withGuide,
-        Setting setting,
         Optional<Folded> booklet,
-        Outputs.Pictures pictures,
-        Optional<Path> font,
-        Club.Saver saver) {
+        Optional<Path> font) {
     /** Which cards a packet holds beside the member's own. */
     enum Cards {
         /** Those that the study plan uses. */
@@ -55,23 +39,14 @@ record PacketOptions(
     record Folded(Booklet.Binding binding, Optional<Grammage> weight) {}
 
     /** The plain run on a club's folder. */
-    static PacketOptions of(Optional<Path> folder, Path out) {
+    static PacketOptions of(Path folder, Path out) {
         return new PacketOptions(
-                folder,
-                out,
+                ClubRequest.of(folder, out),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                false,
                 Cards.PLAN,
                 false,
-                Setting.ORDINARY,
                 Optional.empty(),
-                Outputs.Pictures.NONE,
-                Optional.empty(),
-                Club.Saver.NO);
+                Optional.empty());
     }
 }

@@ -7,7 +7,10 @@ import hutchleaf.model.CardCode;
 import hutchleaf.model.Level;
 import hutchleaf.model.Member;
 import hutchleaf.model.Setting;
+import hutchleaf.page.CardPapers;
 import hutchleaf.page.DeckPart;
+import hutchleaf.page.Manuscript;
+import hutchleaf.page.PacketPapers;
 import hutchleaf.page.Publications;
 import hutchleaf.page.Spelled;
 import hutchleaf.press.Merge;
@@ -82,7 +85,8 @@ final class PacketPress {
         booklet.filter(sheets -> packet.needs().setting() == Setting.ORDINARY)
                 .ifPresentOrElse(
                         sheets -> booklet(packet, sheets, files),
-                        () -> print(publications.packet(packet, problems)).ifPresent(pdf -> files.put(READ, pdf)));
+                        () -> print(publications.packets().read(packet, problems))
+                                .ifPresent(pdf -> files.put(READ, pdf)));
         cards(packet, cards).ifPresent(pdf -> files.put(CARDS, pdf));
         sheets(packet).ifPresent(pdf -> files.put(SHEETS, pdf));
         if (withGuide) {
@@ -103,7 +107,7 @@ final class PacketPress {
             case NESTED -> BOOKLET;
             case STACKED -> STACK;
         };
-        print(publications.packetBooklet(packet, problems))
+        print(publications.packets().booklet(packet, problems))
                 .map(pages -> sheets.of(
                         publications.spelled().text(title),
                         publications.spelled().language(),
@@ -111,23 +115,24 @@ final class PacketPress {
                         file,
                         problems))
                 .ifPresent(pdf -> files.put(file, pdf));
-        print(publications.pocketSheet(packet, problems)).ifPresent(pdf -> files.put(POCKET, pdf));
+        print(publications.packets().pocketSheet(packet, problems)).ifPresent(pdf -> files.put(POCKET, pdf));
     }
 
-    private Optional<Printed> print(Optional<hutchleaf.page.Manuscript> manuscript) {
+    private Optional<Printed> print(Optional<Manuscript> manuscript) {
         return manuscript.flatMap(pages -> press.print(pages, problems));
     }
 
     private Optional<Printed> cards(Packet packet, List<Card> cards) {
         Edition edition = packet.edition();
         Setting setting = packet.needs().setting();
-        CardForm form = Publications.usualForm(edition.level(), setting);
-        int own = publications.cardSheets(form, packet.ownCards().size());
-        int others = publications.cardSheets(form, cards.size());
+        CardForm form = CardPapers.usualForm(edition.level(), setting);
+        int own = publications.cards().sheets(form, packet.ownCards().size());
+        int others = publications.cards().sheets(form, cards.size());
         String whose = packet.member().map(Member::firstName).orElse("Any rabbit");
         String name = whose + (packet.member().isPresent() ? "\u2019s own cards" : " cards");
-        Optional<Printed> first = corrected(
-                publications.cards(edition, packet.ownCards(), form, new DeckPart(name, 0, others, false), problems));
+        Optional<Printed> first = corrected(publications
+                .cards()
+                .some(edition, packet.ownCards(), form, new DeckPart(name, 0, others, false), problems));
         if (cards.isEmpty()) {
             return first;
         }
@@ -135,7 +140,7 @@ final class PacketPress {
         DeckPart rest = new DeckPart(edition.level().title() + " deck", own, 0, false);
         Optional<Printed> second = shared.get(
                 new CardsKey(edition.level(), setting, codes, own),
-                () -> corrected(publications.cards(edition, cards, form, rest, problems)));
+                () -> corrected(publications.cards().some(edition, cards, form, rest, problems)));
         return first.flatMap(mine -> second.map(theirs -> Merge.of(
                 Spelled.plain("Cards for " + whose(packet)),
                 publications.spelled().language(),
@@ -143,7 +148,7 @@ final class PacketPress {
     }
 
     /** Cards stand on one side of each sheet. */
-    private Optional<Printed> corrected(Optional<hutchleaf.page.Manuscript> manuscript) {
+    private Optional<Printed> corrected(Optional<Manuscript> manuscript) {
         return print(manuscript).map(pages -> printer.correct(pages, Optional.empty(), CARDS, problems));
     }
 
@@ -179,10 +184,10 @@ final class PacketPress {
 
     /** Laid out twice: the first time tells how many pages there are. Where pages flow, the score sheet has its own count. */
     private Optional<Printed> common(Edition edition, Setting setting) {
-        Publications set = publications.in(setting);
-        Optional<Printed> counted = print(set.packetSheets(edition, 0, problems));
+        PacketPapers papers = publications.packets();
+        Optional<Printed> counted = print(papers.sheets(edition, setting, 0, problems));
         return setting == Setting.ORDINARY
-                ? counted.flatMap(first -> print(set.packetSheets(edition, first.pages() + 1, problems)))
+                ? counted.flatMap(first -> print(papers.sheets(edition, setting, first.pages() + 1, problems)))
                 : counted;
     }
 

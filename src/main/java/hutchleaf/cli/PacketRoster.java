@@ -27,25 +27,31 @@ record PacketRoster(Club club, List<Member> members, List<Member> asked, LocalDa
     /**
      * Reads the club that was named, or the demo club as on the first day of its study.
      *
+     * @param only the one member who is asked for
      * @return empty when there was an error that concerns all
      */
     static Optional<PacketRoster> read(
-            PacketOptions options, LocalDate now, Library library, Press press, Problems problems) {
-        Path folder = options.folder().orElseGet(Embedded::demoClub);
-        String shown = options.folder()
+            ClubRequest request,
+            Optional<String> only,
+            LocalDate now,
+            Library library,
+            Press press,
+            Problems problems) {
+        Path folder = request.folder().orElseGet(Embedded::demoClub);
+        String shown = request.folder()
                 .map(named -> Objects.requireNonNullElse(
                                 named.toAbsolutePath().normalize().getFileName(), named)
                         .toString())
                 .orElse("demo-club");
         Optional<Roster> roster =
-                ClubReader.read(folder, shown, library, options.today().orElse(now), problems);
+                ClubReader.read(folder, shown, library, request.today().orElse(now), problems);
         return roster.map(found -> {
-            LocalDate today = options.today()
-                    .or(() -> options.folder().isPresent()
+            LocalDate today = request.today()
+                    .or(() -> request.folder().isPresent()
                             ? Optional.empty()
                             : found.club().practice().start())
                     .orElse(now);
-            return of(found, today, options.only(), press, problems);
+            return of(found, today, only, press, problems);
         });
     }
 

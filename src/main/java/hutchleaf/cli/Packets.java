@@ -26,6 +26,8 @@ import java.util.Optional;
 
 /** {@code packets} from top to bottom: club and content, a packet for each member, the print plan, finished files. */
 final class Packets {
+    static final String LEFT_OUT = "The rows named above were left out; all others are printed.";
+
     private final PacketOptions options;
     private final PrintWriter out;
     private final PrintWriter err;
@@ -38,17 +40,17 @@ final class Packets {
     }
 
     int run() {
-        ContentTree tree = Embedded.contentOr(options.content());
+        ContentTree tree = Embedded.contentOr(options.club().content());
         Optional<Library> library = LibraryReader.read(tree, problems);
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
         LocalDate now = LocalDate.now(ZoneId.systemDefault());
         Optional<PacketRoster> roster = library.filter(found -> !problems.hasErrors())
-                .flatMap(found ->
-                        PacketRoster.read(options, now, found, new Press(tree::bytes, options.font()), problems));
+                .flatMap(found -> PacketRoster.read(
+                        options.club(), options.only(), now, found, new Press(tree::bytes, options.font()), problems));
         roster.ifPresent(found -> found.rows().sorted().forEach(err::println));
         if (roster.isEmpty()
                 || problems.hasErrors()
-                || (roster.get().rows().hasErrors() && !options.skipBad())
+                || (roster.get().rows().hasErrors() && !options.club().skipBad())
                 || roster.get().asked().isEmpty()) {
             return refused();
         }
@@ -61,33 +63,33 @@ final class Packets {
         for (Level level : Level.values()) {
             editions.put(level, Edition.of(library, level, problems));
         }
-        Paper paper = options.paper().orElse(roster.club().print().paper());
+        Paper paper = options.club().paper().orElse(roster.club().print().paper());
         Publications publications = new Publications(
                 SaverOption.templates(
-                        options.templates(),
-                        options.saver(),
+                        options.club().templates(),
+                        options.club().saver(),
                         roster.club().print().saver()),
                 paper,
                 Spelled.of(
                         library.wording(),
                         options.spelling().orElse(roster.club().print().spelling())));
         KeptWords kept = new KeptWords(publications.spelled());
-        Contestants numbers = Contestants.of(options.out(), roster.members());
+        Contestants numbers = Contestants.of(options.club().out(), roster.members());
         List<PacketPrinter.Job> jobs = jobs(roster, editions, numbers, kept);
         if (problems.hasErrors()) {
             return refused();
         }
         SharedParts shared = new SharedParts();
-        PrinterSetting corrections = new PrinterSetting(
-                roster.club().print().printer(), roster.club().at());
+        PrinterSetting corrections = PrinterSetting.of(roster.club().print().printer());
         Optional<BookletSheets> booklet = options.booklet()
                 .map(folded -> new BookletSheets(
                         paper,
                         folded.weight().orElseGet(() -> Stock.PLAIN.grammage(paper)),
                         folded.binding(),
                         corrections));
-        PagesChanged changed = PagesChanged.since(options.out(), Publications.version(roster.today()));
-        try (Outputs outputs = new Outputs(options.out(), "packets", options.pictures())) {
+        PagesChanged changed = PagesChanged.since(options.club().out(), Publications.version(roster.today()));
+        try (Outputs outputs =
+                new Outputs(options.club().out(), "packets", options.club().pictures())) {
             PacketPrinter printer = new PacketPrinter(
                     () -> new PacketPress(
                             publications,
@@ -114,15 +116,19 @@ final class Packets {
             } else {
                 outputs.commitBeside();
             }
-            changed.keep(options.out());
+            changed.keep(options.club().out());
             return finished(made, changed, roster);
         }
     }
 
     private List<PacketPrinter.Job> jobs(
             PacketRoster roster, Map<Level, Edition> editions, Contestants numbers, KeptWords kept) {
-        PacketList list =
-                new PacketList(kept.club(roster.club()), editions, roster.today(), options.setting(), problems);
+        PacketList list = new PacketList(
+                kept.club(roster.club()),
+                editions,
+                roster.today(),
+                options.club().setting(),
+                problems);
         PacketNames names = new PacketNames();
         List<PacketPrinter.Job> jobs = new ArrayList<>();
         for (Member member : numbers.inOrderOfShowing(roster.members())) {
@@ -161,10 +167,10 @@ final class Packets {
         table.print(out);
         if (changed.files() > 0) {
             out.println("Printed before and changed since: " + changed.files() + " files. " + PagesChanged.LIST + " in "
-                    + options.out() + " tells what to print again.");
+                    + options.club().out() + " tells what to print again.");
         }
         if (roster.rows().hasErrors()) {
-            err.println("The rows named above were left out; all others are printed.");
+            err.println(LEFT_OUT);
             return Exit.CONTENT_TO_MEND;
         }
         return Exit.DONE;

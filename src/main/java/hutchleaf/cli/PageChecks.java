@@ -84,7 +84,8 @@ final class PageChecks {
                 .filter(edition -> edition.level() == level)
                 .findFirst()
                 .ifPresent(edition -> publications
-                        .cards(edition, doubtful(level == Level.PRIMARY ? edition.deck() : larger(editions)), fit)
+                        .cards()
+                        .some(edition, doubtful(level == Level.PRIMARY ? edition.deck() : larger(editions)), fit)
                         .ifPresent(deck -> new Press(figures).checkFit(deck, fit)));
         return fit;
     }

@@ -1,5 +1,6 @@
 package hutchleaf.cli;
 
+import hutchleaf.model.Club;
 import hutchleaf.press.Corrected;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Place;
@@ -11,11 +12,15 @@ import java.util.Optional;
 /**
  * One printer's faults, and where a leader wrote them down.
  *
- * @param at the option, or the club's file
+ * @param at the option, or the line of the club's file
  */
 record PrinterSetting(Correction correction, Place at) {
     /** Pages stay as they are. */
     static final PrinterSetting NONE = new PrinterSetting(Correction.NONE, Place.whole("--printer"));
+
+    static PrinterSetting of(Club.Printer printer) {
+        return new PrinterSetting(printer.correction(), printer.at());
+    }
 
     /**
      * Pages as this printer needs them, with a warning where that moves ink to where many printers have none.

@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code hutchleaf proof}: reads the tree and every edition of it, and says what to mend. */
@@ -22,11 +23,8 @@ final class ProofCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
-    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
-    private @Nullable Path content;
-
-    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
-    private @Nullable Path templates;
+    @Mixin
+    private final TreeOptions tree = new TreeOptions();
 
     @Option(names = "--spelling", paramLabel = "SPELLING", description = "uk or us (default: uk)")
     private Spelling spelling = Spelling.UK;
@@ -56,7 +54,7 @@ final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<String> wrong = Stream.of(folder(content), folder(templates), file(wordList), file(daleChallList))
+        Optional<String> wrong = Stream.of(tree.wrong(), file(wordList), file(daleChallList))
                 .flatMap(Optional::stream)
                 .findFirst();
         if (wrong.isPresent()) {
@@ -65,19 +63,13 @@ final class ProofCommand implements Callable<Integer> {
         }
         return new ProofRun(
                         new ProofRun.Request(
-                                Optional.ofNullable(content),
-                                Optional.ofNullable(templates),
+                                tree.content(),
+                                tree.templates(),
                                 new ProofRun.Lists(Optional.ofNullable(wordList), Optional.ofNullable(daleChallList)),
                                 spelling,
                                 ink ? PageChecks.InkMeasured.YES : PageChecks.InkMeasured.NO),
                         json ? ReportJson::print : ReportText::print)
                 .run(out);
-    }
-
-    private static Optional<String> folder(@Nullable Path path) {
-        return Optional.ofNullable(path)
-                .filter(named -> !Files.isDirectory(named))
-                .map(named -> named + ": there is no such folder; name one that is there");
     }
 
     private static Optional<String> file(@Nullable Path path) {

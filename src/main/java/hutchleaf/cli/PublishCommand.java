@@ -3,14 +3,10 @@ package hutchleaf.cli;
 import hutchleaf.model.Club;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -45,11 +41,8 @@ final class PublishCommand implements Callable<Integer> {
     @Mixin
     private final SaverOption saver = new SaverOption();
 
-    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
-    private @Nullable Path content;
-
-    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
-    private @Nullable Path templates;
+    @Mixin
+    private final TreeOptions tree = new TreeOptions();
 
     @Option(
             names = "--leave-out",
@@ -67,12 +60,8 @@ final class PublishCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Path> missing = Stream.of(Optional.ofNullable(content), Optional.ofNullable(templates))
-                .flatMap(Optional::stream)
-                .filter(path -> !Files.isDirectory(path))
-                .findFirst();
-        if (missing.isPresent()) {
-            err.println(missing.get() + ": there is no such folder; name one that is there");
+        if (tree.wrong().isPresent()) {
+            err.println(tree.wrong().get());
             return Exit.WRONG_ARGUMENTS;
         }
         return new Publish(
@@ -82,8 +71,8 @@ final class PublishCommand implements Callable<Integer> {
                                 spelling.chosen().orElse(Club.Spelling.UK),
                                 settings.chosen(),
                                 accommodation,
-                                Optional.ofNullable(content),
-                                Optional.ofNullable(templates),
+                                tree.content(),
+                                tree.templates(),
                                 Set.copyOf(leaveOut),
                                 Outputs.Pictures.when(pictures),
                                 saver.chosen()),

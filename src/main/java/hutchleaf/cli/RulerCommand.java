@@ -7,7 +7,6 @@ import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -43,8 +42,9 @@ final class RulerCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (templates != null && !Files.isDirectory(templates)) {
-            err.println(templates + ": there is no such folder; name one that is there");
+        Optional<String> missing = Optional.ofNullable(templates).flatMap(TreeOptions::missing);
+        if (missing.isPresent()) {
+            err.println(missing.get());
             return Exit.WRONG_ARGUMENTS;
         }
         Problems problems = new Problems();

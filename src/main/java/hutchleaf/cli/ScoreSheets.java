@@ -17,6 +17,7 @@ import hutchleaf.press.Merge;
 import hutchleaf.press.Press;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Place;
+import hutchleaf.problem.Problem;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Sides;
 import java.io.PrintWriter;
@@ -44,7 +45,7 @@ final class ScoreSheets {
     }
 
     int run() {
-        ContentTree tree = Embedded.contentOr(options.content());
+        ContentTree tree = Embedded.contentOr(options.club().content());
         Press press = new Press(tree::bytes);
         Optional<Library> library = LibraryReader.read(tree, problems);
         library.ifPresent(found -> ScoreCheck.check(found.contest().scoreSheets(), problems));
@@ -53,28 +54,41 @@ final class ScoreSheets {
                 .ifPresent(title -> press.checkGlyphs(title, Place.whole("--title " + title), problems));
         LocalDate now = LocalDate.now(ZoneId.systemDefault());
         Optional<PacketRoster> roster = library.filter(found -> !problems.hasErrors())
-                .flatMap(found -> PacketRoster.read(options.asPackets(), now, found, press, problems));
-        if (!options.wanted().blank()) {
-            roster.ifPresent(found -> problems.addAll(found.rows()));
+                .flatMap(found -> PacketRoster.read(options.club(), Optional.empty(), now, found, press, problems));
+        roster.ifPresent(found -> rows(found).forEach(err::println));
+        if (roster.isEmpty()
+                || problems.hasErrors()
+                || (leavesOut(roster.get()) && !options.club().skipBad())) {
+            return refused();
         }
-        return roster.isEmpty() || problems.hasErrors() ? refused() : print(roster.get(), library.get(), press);
+        return print(roster.get(), library.get(), press);
+    }
+
+    /** What is wrong in rows; blank sheets need none of them. */
+    private List<Problem> rows(PacketRoster roster) {
+        return options.wanted().blank() ? List.of() : roster.rows().sorted();
+    }
+
+    private boolean leavesOut(PacketRoster roster) {
+        return roster.rows().hasErrors() && !options.wanted().blank();
     }
 
     private int print(PacketRoster roster, Library whole, Press press) {
         Library library = LeaveOut.figures(whole, roster.club().show().leaveOut());
         Publications publications = new Publications(
                         SaverOption.templates(
-                                options.templates(),
-                                options.saver(),
+                                options.club().templates(),
+                                options.club().saver(),
                                 roster.club().print().saver()),
-                        options.paper().orElse(roster.club().print().paper()),
+                        options.club().paper().orElse(roster.club().print().paper()),
                         Spelled.of(library.wording(), roster.club().print().spelling()))
-                .in(options.setting());
-        Contestants numbers = Contestants.of(options.out(), roster.members());
+                .in(options.club().setting());
+        Contestants numbers = Contestants.of(options.club().out(), roster.members());
         List<JudgedClass> classes =
                 JudgedClasses.of(roster, numbers, options.wanted(), library, publications.spelled(), problems);
         Table table = new Table();
-        try (Outputs outputs = new Outputs(options.out(), "scoresheets", options.pictures())) {
+        try (Outputs outputs =
+                new Outputs(options.club().out(), "scoresheets", options.club().pictures())) {
             for (JudgedClass shown : classes) {
                 Edition edition = Edition.of(library, shown.level(), problems);
                 JudgePapers papers = publications.judge(edition, shown, sets(edition));
@@ -97,6 +111,10 @@ final class ScoreSheets {
         }
         problems.sorted().forEach(err::println);
         table.print(out);
+        if (leavesOut(roster)) {
+            err.println(Packets.LEFT_OUT);
+            return Exit.CONTENT_TO_MEND;
+        }
         return Exit.DONE;
     }
 

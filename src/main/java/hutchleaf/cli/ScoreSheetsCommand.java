@@ -1,12 +1,8 @@
 package hutchleaf.cli;
 
 import hutchleaf.page.JudgedClass.Beside;
-import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.Spare;
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -14,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code hutchleaf scoresheets}: what lies on a judge's clipboard, a file for each judge and division. */
 @Command(
@@ -29,29 +24,8 @@ final class ScoreSheetsCommand implements Callable<Integer> {
     private final PrintWriter out;
     private final PrintWriter err;
 
-    @Parameters(
-            paramLabel = "FOLDER",
-            arity = "0..1",
-            description = "the club's folder with club.md and members.csv (default: the demo club)")
-    private @Nullable Path folder;
-
-    @Option(names = "--out", paramLabel = "DIR", description = "where the PDFs go (default: ${DEFAULT-VALUE})")
-    private Path target = Path.of("out");
-
-    @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: what club.md says)")
-    private @Nullable Paper paper;
-
     @Mixin
-    private final SaverOption saver = new SaverOption();
-
-    @Option(names = "--content", paramLabel = "DIR", description = "a content tree of your own")
-    private @Nullable Path content;
-
-    @Option(names = "--templates", paramLabel = "DIR", description = "templates of your own")
-    private @Nullable Path templates;
-
-    @Option(names = "--today", paramLabel = "DATE", description = "the day to print as, for example 2026-06-27")
-    private @Nullable LocalDate today;
+    private final ClubOptions club = new ClubOptions();
 
     @Option(names = "--division", paramLabel = "DIVISION", description = "one division only: its name or its level")
     private @Nullable String division;
@@ -85,12 +59,6 @@ final class ScoreSheetsCommand implements Callable<Integer> {
     @Option(names = "--title", paramLabel = "NAME", description = "the show's name (default: what club.md says)")
     private @Nullable String title;
 
-    @Mixin
-    private final OneSetting setting = new OneSetting();
-
-    @Option(names = "--pictures", description = "adds pictures of all pages, to look at before you print")
-    private boolean pictures;
-
     ScoreSheetsCommand(PrintWriter out, PrintWriter err) {
         this.out = out;
         this.err = err;
@@ -100,9 +68,8 @@ final class ScoreSheetsCommand implements Callable<Integer> {
     public Integer call() {
         Optional<Spare> laidAside = Spare.read(spare);
         Optional<String> wrong = Stream.of(
-                        missing(),
+                        club.wrong(),
                         wrongNumber(),
-                        setting.wrong(),
                         laidAside.isPresent()
                                 ? Optional.<String>empty()
                                 : Optional.of("--spare " + spare + ": this is no share and no number; write 10% or 2"))
@@ -114,12 +81,7 @@ final class ScoreSheetsCommand implements Callable<Integer> {
         }
         return new ScoreSheets(
                         new ScoreSheetsOptions(
-                                Optional.ofNullable(folder),
-                                target,
-                                Optional.ofNullable(paper),
-                                Optional.ofNullable(content),
-                                Optional.ofNullable(templates),
-                                Optional.ofNullable(today),
+                                club.request(),
                                 new ScoreSheetsOptions.Wanted(
                                         Optional.ofNullable(division),
                                         Optional.ofNullable(copies),
@@ -127,21 +89,10 @@ final class ScoreSheetsCommand implements Callable<Integer> {
                                         blank,
                                         judges,
                                         beside,
-                                        Optional.ofNullable(title)),
-                                setting.chosen(),
-                                Outputs.Pictures.when(pictures),
-                                saver.chosen()),
+                                        Optional.ofNullable(title))),
                         out,
                         err)
                 .run();
-    }
-
-    private Optional<String> missing() {
-        return Stream.of(Optional.ofNullable(folder), Optional.ofNullable(content), Optional.ofNullable(templates))
-                .flatMap(Optional::stream)
-                .filter(path -> !Files.isDirectory(path))
-                .findFirst()
-                .map(path -> path + ": there is no such folder; name one that is there");
     }
 
     private Optional<String> wrongNumber() {

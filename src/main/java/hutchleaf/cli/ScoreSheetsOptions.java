@@ -1,31 +1,11 @@
 package hutchleaf.cli;
 
-import hutchleaf.model.Club;
-import hutchleaf.model.Setting;
 import hutchleaf.page.JudgedClass.Beside;
-import hutchleaf.sheet.Paper;
 import hutchleaf.sheet.Spare;
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Optional;
 
-/**
- * What was asked of {@code scoresheets}.
- *
- * @param folder the club's; empty for the demo club
- * @param paper in place of the club's own
- */
-record ScoreSheetsOptions(
-        Optional<Path> folder,
-        Path out,
-        Optional<Paper> paper,
-        Optional<Path> content,
-        Optional<Path> templates,
-        Optional<LocalDate> today,
-        Wanted wanted,
-        Setting setting,
-        Outputs.Pictures pictures,
-        Club.Saver saver) {
+/** What was asked of {@code scoresheets}. */
+record ScoreSheetsOptions(ClubRequest club, Wanted wanted) {
     /**
      * For whom, and how many.
      *
@@ -43,25 +23,4 @@ record ScoreSheetsOptions(
             int judges,
             Beside beside,
             Optional<String> title) {}
-
-    /** As the reader of the club's folder wants them. */
-    PacketOptions asPackets() {
-        return new PacketOptions(
-                folder,
-                out,
-                paper,
-                Optional.empty(),
-                content,
-                templates,
-                today,
-                Optional.empty(),
-                false,
-                PacketOptions.Cards.PLAN,
-                false,
-                setting,
-                Optional.empty(),
-                pictures,
-                Optional.empty(),
-                saver);
-    }
 }

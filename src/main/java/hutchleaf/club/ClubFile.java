@@ -61,7 +61,7 @@ record ClubFile(Club club, DateForm dates) {
                 keys.price("price-card"),
                 keys.spelling(),
                 keys.weights(),
-                keys.printer(),
+                keys.printer(at),
                 keys.saver());
         problems.addAll(own);
         return show.filter(read -> !own.hasErrors())

@@ -3,10 +3,12 @@ package hutchleaf.club;
 import hutchleaf.content.FrontMatter;
 import hutchleaf.content.FrontMatter.Field;
 import hutchleaf.model.Club.Price;
+import hutchleaf.model.Club.Printer;
 import hutchleaf.model.Club.Saver;
 import hutchleaf.model.Club.Spelling;
 import hutchleaf.model.WeightUnit;
 import hutchleaf.problem.NearMiss;
+import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Correction;
 import hutchleaf.sheet.Paper;
@@ -145,11 +147,12 @@ final class Keys {
     }
 
     /** What the printer does to a page; nothing where the key is missing. */
-    Correction printer() {
+    Printer printer(Place file) {
         return front.field("printer")
                 .filter(field -> !field.value().isEmpty())
-                .flatMap(field -> PrinterNumbers.read(field.value(), "printer: " + field.value(), field.at(), problems))
-                .orElse(Correction.NONE);
+                .flatMap(field -> PrinterNumbers.read(field.value(), "printer: " + field.value(), field.at(), problems)
+                        .map(correction -> new Printer(correction, field.at())))
+                .orElseGet(() -> new Printer(Correction.NONE, file));
     }
 
     private List<String> list(String key) {

@@ -47,7 +47,6 @@ public record Club(String name, Show show, Practice practice, Print print, List<
      * On what the club prints, what a sheet costs, and how words and weights are written.
      *
      * @param weights the unit of the breeds' limits and the rabbits' own weights
-     * @param printer what the club's printer does to a page
      * @param saver whether pages are printed with less ink
      */
     public record Print(
@@ -56,8 +55,15 @@ public record Club(String name, Show show, Practice practice, Print print, List<
             Price card,
             Spelling spelling,
             WeightUnit weights,
-            Correction printer,
+            Printer printer,
             Saver saver) {}
+
+    /**
+     * What the club's printer does to a page.
+     *
+     * @param at where the leader wrote it down; the file where nothing is written
+     */
+    public record Printer(Correction correction, Place at) {}
 
     /** Whether black grounds and drawings become outlines, to save ink. */
     public enum Saver {

@@ -1,6 +1,5 @@
 package hutchleaf.model;
 
-import hutchleaf.model.Block.Bullets;
 import hutchleaf.problem.Place;
 import java.util.Arrays;
 import java.util.List;
@@ -66,12 +65,6 @@ public record HelpWords(List<Section> sections, List<Line> lines) {
 
     /** The lines of a list that a level gets; none where it has none. */
     public List<Words> list(Heading heading, Level level) {
-        return sections.stream()
-                .filter(section -> section.heading().equals(heading.text())
-                        && section.levels().holds(level))
-                .flatMap(section -> section.blocks().stream())
-                .filter(Bullets.class::isInstance)
-                .flatMap(Block::words)
-                .toList();
+        return Section.items(sections, heading.text(), level);
     }
 }

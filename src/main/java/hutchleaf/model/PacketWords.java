@@ -1,6 +1,5 @@
 package hutchleaf.model;
 
-import hutchleaf.model.Block.Bullets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -51,12 +50,6 @@ public record PacketWords(List<Section> sections) {
 
     /** The lines a level gets under a heading; none where it has none. */
     public List<Words> lines(Heading heading, Level level) {
-        return sections.stream()
-                .filter(section -> section.heading().equals(heading.text())
-                        && section.levels().holds(level))
-                .flatMap(section -> section.blocks().stream())
-                .filter(Bullets.class::isInstance)
-                .flatMap(Block::words)
-                .toList();
+        return Section.items(sections, heading.text(), level);
     }
 }

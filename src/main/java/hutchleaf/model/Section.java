@@ -62,4 +62,15 @@ public record Section(Kind kind, String heading, Levels levels, Place at, List<B
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(at + " has no numbered list"));
     }
+
+    /** The items of the lists that a level gets under a heading; none where it has none. */
+    static List<Words> items(List<Section> sections, String heading, Level level) {
+        return sections.stream()
+                .filter(section ->
+                        section.heading().equals(heading) && section.levels().holds(level))
+                .flatMap(section -> section.blocks().stream())
+                .filter(Block.Bullets.class::isInstance)
+                .flatMap(Block::words)
+                .toList();
+    }
 }

@@ -46,16 +46,7 @@ public final class HelpPapers {
     }
 
     private Optional<Manuscript> manuscript(String template, String what, HelpView view, Problems problems) {
-        String file = template + ".ftl";
-        return templates
-                .fill(file, view, problems)
-                .map(xhtml -> new Manuscript(
-                        templates
-                                .spelled()
-                                .text(view.look().level() + " " + what
-                                        + view.look().set().title()),
-                        templates.spelled().language(),
-                        xhtml,
-                        "templates/" + file));
+        Look look = view.look();
+        return templates.manuscript(look.level() + " " + what + look.set().title(), template + ".ftl", view, problems);
     }
 }

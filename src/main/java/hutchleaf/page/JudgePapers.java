@@ -79,11 +79,7 @@ public final class JudgePapers {
 
     private void add(List<Manuscript> parts, String what, String template, Record view, Problems problems) {
         templates
-                .fill(template, view, problems)
-                .ifPresent(xhtml -> parts.add(new Manuscript(
-                        edition.level().title() + " " + what,
-                        templates.spelled().language(),
-                        xhtml,
-                        "templates/" + template)));
+                .manuscript(edition.level().title() + " " + what, template, view, problems)
+                .ifPresent(parts::add);
     }
 }

@@ -2,16 +2,11 @@ package hutchleaf.page;
 
 import hutchleaf.contest.QuestionSet;
 import hutchleaf.edition.Edition;
-import hutchleaf.edition.Packet;
-import hutchleaf.model.Card;
 import hutchleaf.model.Level;
-import hutchleaf.model.Member;
 import hutchleaf.model.ScoreSheet;
 import hutchleaf.model.Setting;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
-import hutchleaf.sheet.CardForm;
-import hutchleaf.sheet.CardFormat;
 import hutchleaf.sheet.Paper;
 import java.time.LocalDate;
 import java.util.List;
@@ -76,7 +71,7 @@ public final class Publications {
      * @param club whose name stands on the cover
      */
     public Optional<Manuscript> guide(Edition edition, String club, Setting setting, Problems problems) {
-        return manuscript(
+        return templates.manuscript(
                 edition.level().title() + " study guide" + setting.title(),
                 "guide.ftl",
                 GuidePages.of(edition, paper, club, setting),
@@ -104,55 +99,12 @@ public final class Publications {
     }
 
     private Optional<Manuscript> lean(Edition edition, LeanView view, Problems problems) {
-        return manuscript(edition.level().title() + " lean guide", "lean-guide.ftl", view, problems);
+        return templates.manuscript(edition.level().title() + " lean guide", "lean-guide.ftl", view, problems);
     }
 
-    /** A deck of fold-over flashcards, with a first page that tells how to make them. */
-    public Optional<Manuscript> deck(Edition edition, Problems problems) {
-        return cards(edition, edition.deck(), problems);
-    }
-
-    /** Some cards only, on sheets as a level's deck has them. */
-    public Optional<Manuscript> cards(Edition edition, List<Card> cards, Problems problems) {
-        return cards(edition, cards, new DeckPart(edition.level().title() + " deck", 0, 0, true), problems);
-    }
-
-    /** Some cards only, as a part of a file that holds more sheets. */
-    public Optional<Manuscript> cards(Edition edition, List<Card> cards, DeckPart part, Problems problems) {
-        return cards(edition, cards, usualForm(edition.level()), part, problems);
-    }
-
-    /** Some cards only, in a form; its page title names what differs from the usual. */
-    public Optional<Manuscript> cards(
-            Edition edition, List<Card> cards, CardForm form, DeckPart part, Problems problems) {
-        String title = edition.level().title() + " flashcards";
-        return manuscript(
-                form.equals(usualForm(edition.level()))
-                        ? title
-                        : title + ", " + form.format().word(),
-                "deck.ftl",
-                DeckPages.of(edition, cards, part, form.on(paper)),
-                problems);
-    }
-
-    /** How a level's cards are made where nothing else is asked for. */
-    public static CardForm usualForm(Level level) {
-        return CardForm.usual(DeckPages.usual(level));
-    }
-
-    /** The same in a setting: large print has cards of its own. */
-    public static CardForm usualForm(Level level, Setting setting) {
-        return setting == Setting.LARGE ? CardForm.usual(CardFormat.LARGE_PRINT) : usualForm(level);
-    }
-
-    /** Finds cards whose picture is too fine for a format; each problem stands at its card's place. */
-    public static void checkPictures(Edition edition, List<Card> cards, CardFormat format, Problems problems) {
-        FigureUses.check(edition.library().tables().drawings(), cards, format, problems);
-    }
-
-    /** Sheets that so many cards of a form take. */
-    public int cardSheets(CardForm form, int cards) {
-        return form.on(paper).sheets(cards);
+    /** Fold-over flashcards. */
+    public CardPapers cards() {
+        return new CardPapers(templates, paper);
     }
 
     /** Figures with their words, then blank, with the answers at the back; empty where the level has none. */
@@ -160,7 +112,7 @@ public final class Publications {
         LabelItView view = LabelItPages.of(edition, paper, setting);
         return view.sheets().isEmpty()
                 ? Optional.empty()
-                : manuscript(
+                : templates.manuscript(
                         edition.level().title() + " figures to label" + setting.title(),
                         "label-it.ftl",
                         view,
@@ -176,7 +128,7 @@ public final class Publications {
     public Optional<Manuscript> scoreSheet(Edition edition, String club, Problems problems) {
         return sheet(edition, problems)
                 .flatMap(sheet -> ScorePages.of(edition, sheet, paper, setting, club, problems))
-                .flatMap(view -> manuscript(
+                .flatMap(view -> templates.manuscript(
                         edition.level().title() + " score sheet" + setting.title(),
                         Form.SCORE_SHEET.template(setting),
                         view,
@@ -190,7 +142,7 @@ public final class Publications {
      */
     public Optional<Manuscript> scoreGrid(Edition edition, Problems problems) {
         return sheet(edition, problems)
-                .flatMap(sheet -> manuscript(
+                .flatMap(sheet -> templates.manuscript(
                         edition.level().title() + " score grid",
                         "score-grid.ftl",
                         GridPages.of(edition, sheet, paper),
@@ -216,7 +168,7 @@ public final class Publications {
      */
     public Optional<Manuscript> questions(
             Edition edition, List<QuestionSet> sets, Map<String, Integer> guidePages, Problems problems) {
-        return manuscript(
+        return templates.manuscript(
                 edition.level().title() + " questions for the judge" + setting.title(),
                 Form.QUESTIONS.template(setting),
                 QuestionPages.of(edition, Look.of(edition.level(), paper, setting), sets, guidePages),
@@ -230,8 +182,8 @@ public final class Publications {
      */
     public Optional<Manuscript> wentWell(Edition edition, String club, Problems problems) {
         return WentWellPages.of(edition, Look.of(edition.level(), paper, setting), club, problems)
-                .flatMap(view ->
-                        manuscript(view.title() + setting.title(), Form.WENT_WELL.template(setting), view, problems));
+                .flatMap(view -> templates.manuscript(
+                        view.title() + setting.title(), Form.WENT_WELL.template(setting), view, problems));
     }
 
     /**
@@ -241,20 +193,6 @@ public final class Publications {
      */
     public JudgePapers judge(Edition edition, JudgedClass shown, List<QuestionSet> sets) {
         return new JudgePapers(templates, paper, setting, edition, shown, sets);
-    }
-
-    /**
-     * What a packet's sheets to write on have in common at a level: what to watch for, what was learned, figures to
-     * label.
-     *
-     * @param total pages of the file; 0 while it is not known
-     */
-    public Optional<Manuscript> packetSheets(Edition edition, int total, Problems problems) {
-        return manuscript(
-                edition.level().title() + " practice sheets" + setting.title(),
-                "packet-sheets.ftl",
-                PacketSheets.of(edition, paper, setting, total),
-                problems);
     }
 
     /** The words that date a packet: all that differs between two printings of the same pages. */
@@ -267,13 +205,9 @@ public final class Publications {
         return PrintedDate.plain(date);
     }
 
-    /** A member's reading pages: letter, rabbit, routine, study plan, checklist and pocket sheet. */
-    public Optional<Manuscript> packet(Packet packet, Problems problems) {
-        return manuscript(
-                "Show packet for " + whose(packet) + packet.needs().setting().title(),
-                Form.PACKET.template(packet.needs().setting()),
-                PacketPages.of(packet, paper),
-                problems);
+    /** What is printed for one member. */
+    public PacketPapers packets() {
+        return new PacketPapers(templates, paper);
     }
 
     /** Paper for accommodations. */
@@ -281,34 +215,8 @@ public final class Publications {
         return new HelpPapers(templates, paper, setting);
     }
 
-    /** The same as pages of half a sheet, for a booklet; without the pocket sheet. */
-    public Optional<Manuscript> packetBooklet(Packet packet, Problems problems) {
-        return manuscript(
-                "Show booklet for " + whose(packet),
-                "packet-booklet.ftl",
-                PacketPages.booklet(packet, paper),
-                problems);
-    }
-
-    /** The pocket sheet by itself. */
-    public Optional<Manuscript> pocketSheet(Packet packet, Problems problems) {
-        return manuscript(
-                "Pocket sheet for " + whose(packet), "packet-pocket.ftl", PacketPages.of(packet, paper), problems);
-    }
-
-    private static String whose(Packet packet) {
-        return packet.member().map(Member::name).orElse("any rabbit");
-    }
-
     /** The leader's plan: what to print, for whom, on how much paper, and in which order members show. */
     public Optional<Manuscript> printPlan(PrintPlanData plan, Problems problems) {
-        return manuscript("Print plan", "print-plan.ftl", PrintPlanPages.of(plan, paper), problems);
-    }
-
-    private Optional<Manuscript> manuscript(String title, String template, Record view, Problems problems) {
-        return templates
-                .fill(template, view, problems)
-                .map(xhtml ->
-                        new Manuscript(spelled().text(title), spelled().language(), xhtml, "templates/" + template));
+        return templates.manuscript("Print plan", "print-plan.ftl", PrintPlanPages.of(plan, paper), problems);
     }
 }

@@ -27,10 +27,7 @@ public final class RulerPages {
 
     /** Two pages: the two sides of one sheet. */
     public static Optional<Manuscript> of(Templates templates, Paper paper, Problems problems) {
-        return templates
-                .fill(TEMPLATE, view(new RulerSheet(paper)), problems)
-                .map(xhtml -> new Manuscript(
-                        "Printer ruler", templates.spelled().language(), xhtml, "templates/" + TEMPLATE));
+        return templates.manuscript("Printer ruler", TEMPLATE, view(new RulerSheet(paper)), problems);
     }
 
     static RulerView view(RulerSheet sheet) {

@@ -105,12 +105,17 @@ public final class Templates {
     }
 
     /**
-     * Fills a template.
+     * A filled template as a manuscript; its title is spelled as its words are.
      *
      * @param view a record made for it
      * @return empty when the template is wrong; the problem names its file and line
      */
-    Optional<String> fill(String name, Record view, Problems problems) {
+    Optional<Manuscript> manuscript(String title, String name, Record view, Problems problems) {
+        return fill(name, view, problems)
+                .map(xhtml -> new Manuscript(spelled.text(title), spelled.language(), xhtml, shown(name)));
+    }
+
+    private Optional<String> fill(String name, Record view, Problems problems) {
         StringWriter filled = new StringWriter(1 << 16);
         try {
             configuration.getTemplate(name).process(TemplateValue.of(view), filled);
