@@ -5,7 +5,7 @@
 <#assign sizes = t.sizes?join(" ")>
 
 <#macro head card answer>
-<div class="code">${card.code}</div><div class="topic"<#if card.code?length gt 5> style="left:${h.longLeft}mm;width:${h.longWidth}mm"</#if>><#if h.longest gt 0>${card.topic}<#elseif answer>answer<#if card.core> <strong>core</strong></#if><#else>question</#if></div><div class="mark"><@marks.toes n=card.toes half=h.half/></div><div class="rule<#if answer> answer</#if>">&#160;</div>
+<div class="code">${card.code}</div><div class="topic"<#if card.code?length gt 5> style="left:${h.longLeft}mm;width:${h.longWidth}mm"</#if>><#if h.topics>${card.topic}<#elseif answer>answer<#if card.core> <strong>core</strong></#if><#else>question</#if></div><div class="mark"><@marks.toes n=card.toes half=h.half/></div><div class="rule<#if answer> answer</#if>">&#160;</div>
 </#macro>
 
 <#macro words card top height style="" half="">
@@ -44,6 +44,6 @@
 <#-- A small card has none: its head says which side it is. -->
 <#macro foot card answer>
     <#if face.foot.size gt 0>
-    <div class="foot" style="top:${face.foot.top}mm"><#if answer><span>answer</span><#if card.core><span class="mid"><strong>core</strong></span></#if><#else><span>question</span><span class="mid">initials</span><span class="initials">&#160;</span></#if><span class="right">${card.levels}</span></div>
+    <div class="foot" style="top:${face.foot.top}mm"><#if answer><span>answer</span><#if card.core><span class="mid"><strong>core</strong></span></#if><#else><span>question</span><span class="mid">initials</span><span class="initials">&#160;</span></#if><span class="right">${answer?then(card.levels, card.level)}</span></div>
     </#if>
 </#macro>

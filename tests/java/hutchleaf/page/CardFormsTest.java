@@ -10,6 +10,8 @@ import hutchleaf.press.PdfGlyphs;
 import hutchleaf.press.PdfGlyphs.Run;
 import hutchleaf.press.PdfRaster;
 import hutchleaf.press.PdfUa;
+import hutchleaf.press.PdfWords;
+import hutchleaf.press.PdfWords.Word;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Box;
 import hutchleaf.sheet.CardForm;
@@ -22,6 +24,7 @@ import hutchleaf.sheet.Paper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -204,7 +207,7 @@ final class CardFormsTest {
                 .distinct()
                 .filter(card -> {
                     Problems narrow = new Problems();
-                    Publications.checkPictures(edition, List.of(card), format, narrow);
+                    CardPapers.checkPictures(edition, List.of(card), format, narrow);
                     return narrow.isEmpty();
                 })
                 .limit(many)
@@ -271,6 +274,76 @@ final class CardFormsTest {
     private static void isCut(PdfRaster.Line line, double at, String what) {
         assertThat(line.at()).as(what).isCloseTo(at, within(HALF_A_DOT));
         assertThat(line.drawn()).as(what).isCloseTo(0.35, within(0.05));
+    }
+
+    /** Words of a head end before its mark; words of a foot, and the line for initials, stand clear of each other. */
+    @ParameterizedTest
+    @EnumSource
+    void nothingOnACardTouchesItsNeighbour(CardFormat format) {
+        CardForm form = CardForm.usual(format);
+        CardSheet sheet = form.on(Paper.LETTER);
+        CardFace face = CardFace.of(format);
+        List<Card> cards = labelled();
+        for (int from = 0; from < cards.size(); from += sheet.cards()) {
+            List<Card> some = cards.subList(from, Math.min(cards.size(), from + sheet.cards()));
+            byte[] pdf = RealTree.cards(senior(), some, form, Paper.LETTER, false);
+            PdfRaster page = PdfRaster.of(pdf, 1);
+            List<Word> words = PdfWords.of(pdf);
+            for (int place = 0; place < some.size(); place++) {
+                for (Box side : List.of(sheet.front(place), sheet.back(place))) {
+                    standsClear(page, words, side, face, some.get(place).code() + " " + format);
+                }
+            }
+        }
+    }
+
+    /** Cards with the longest topics and of every level. */
+    private static List<Card> labelled() {
+        return Stream.of(Level.values())
+                .flatMap(level -> senior().deck().stream()
+                        .filter(card ->
+                                card.picture().isEmpty() && card.levels().from() == level)
+                        .sorted(Comparator.comparing((Card card) ->
+                                -Shortened.ems(senior().groupTitle(card.code().group()))))
+                        .limit(6))
+                .toList();
+    }
+
+    private static void standsClear(PdfRaster page, List<Word> words, Box side, CardFace face, String what) {
+        double mark = side.right().mm() - face.inset() - 2 * face.head().half();
+        double rule = side.y().mm() + face.head().rule();
+        List<Word> own = words.stream()
+                .filter(word ->
+                        word.x() > side.x().mm() && word.x() < side.right().mm())
+                .filter(word ->
+                        word.y() > side.y().mm() && word.y() < side.bottom().mm())
+                .toList();
+        assertThat(own).as(what).isNotEmpty();
+        assertThat(own.stream().filter(word -> word.y() < rule))
+                .as(what + ", head")
+                .allSatisfy(word -> assertThat(word.x() + word.width()).isLessThan(mark - 0.4));
+        if (face.foot().size() == 0) {
+            return;
+        }
+        List<Word> foot = own.stream()
+                .filter(word -> word.y() > side.y().mm() + face.foot().top())
+                .sorted(Comparator.comparing(Word::x))
+                .toList();
+        for (int i = 1; i < foot.size(); i++) {
+            assertThat(foot.get(i).x() - foot.get(i - 1).x() - foot.get(i - 1).width())
+                    .as("%s, between %s and %s", what, foot.get(i - 1), foot.get(i))
+                    .isGreaterThan(0.6);
+        }
+        foot.stream().filter(word -> word.text().equals("initials")).forEach(word -> {
+            Word last = foot.get(foot.size() - 1);
+            double end = word.x() + word.width();
+            assertThat(page.ink(end + 0.1, word.y() - 2, end + 0.4, word.y() + 2))
+                    .as(what + ", after initials")
+                    .isZero();
+            assertThat(page.ink(last.x() - 0.8, word.y() - 2, last.x() - 0.2, word.y() + 2))
+                    .as(what + ", before " + last.text())
+                    .isZero();
+        });
     }
 
     /** 18 pt is what large print starts at (guides for readers with low vision, from memory). */

@@ -17,7 +17,7 @@ record CardFace(double inset, double width, Head head, Text text, Over over, Bes
      *
      * @param topicLeft where the topic starts after a code of up to five signs
      * @param longLeft where it starts after a longer one
-     * @param longest a topic's name is cut to so many letters; 0 prints none
+     * @param topics whether the topic's name stands there; else which side it is
      * @param half half of the mark's width
      */
     record Head(
@@ -29,7 +29,7 @@ record CardFace(double inset, double width, Head head, Text text, Over over, Bes
             double topicWidth,
             double longLeft,
             double longWidth,
-            int longest,
+            boolean topics,
             double half,
             double markTop,
             double rule) {}
@@ -84,7 +84,7 @@ record CardFace(double inset, double width, Head head, Text text, Over over, Bes
                 new CardFace(
                         4,
                         52,
-                        new Head(10, 3.6, 10, 3.6, 15.5, 30, 17.5, 28, 0, 4.4, 3.3, 8.2),
+                        new Head(10, 3.6, 10, 3.6, 15.5, 30, 17.5, 28, false, 4.4, 3.3, 8.2),
                         new Text(9, 27, List.of("s16", "s14", "s125", "s11", "s10")),
                         new Over(9.2, 50, 14, 0, 0),
                         new Beside(1.9, 4, 9.4, 27, 26.2, 32, 24),
@@ -93,25 +93,25 @@ record CardFace(double inset, double width, Head head, Text text, Over over, Bes
                 new CardFace(
                         4,
                         58,
-                        new Head(14, 3.6, 10.5, 4.5, 18, 30, 21.5, 27, 20, 6.4, 3.4, 11.6),
+                        new Head(14, 3.6, 10, 4.6, 18, 30.3, 21.5, 26.8, true, 6.4, 3.4, 11.6),
                         new Text(12.5, 39, List.of("s18", "s16", "s14", "s125", "s11", "s10")),
                         new Over(12.8, 52, 26.8, 0, 0),
                         new Beside(1.2, 4, 12.6, 28, 38, 33, 29),
-                        new Foot(52.2, 10, 14.6, 26, 6));
+                        new Foot(52.2, 10, 14.4, 25.3, 8));
             case PRIMARY ->
                 new CardFace(
                         4,
                         58,
-                        new Head(14, 3.6, 10.5, 4.5, 18, 30, 21.5, 27, 20, 6.4, 3.4, 11.6),
+                        new Head(14, 3.6, 10, 4.6, 18, 30.3, 21.5, 26.8, true, 6.4, 3.4, 11.6),
                         new Text(14, 64, List.of("s18", "s17", "s16", "s15", "s14")),
                         new Over(14, 52, 42, 57.5, 23),
                         new Beside(0, 4, 14, 28, 64, 33, 29),
-                        new Foot(81.6, 12, 19, 32, 8));
+                        new Foot(81.6, 11, 15.8, 27.5, 7));
             case INDEX ->
                 new CardFace(
                         5,
                         117,
-                        new Head(16, 4.2, 13, 5, 22, 80, 26.5, 75, 44, 8, 3.9, 12.6),
+                        new Head(16, 4.2, 13, 5, 22, 80, 26.5, 75, true, 8, 3.9, 12.6),
                         new Text(14, 51, List.of("s24", "s22", "s20", "s18", "s16", "s14", "s12")),
                         new Over(14, 100, 30, 0, 0),
                         new Beside(ANY, 5, 14.4, 56, 50, 64, 58),
@@ -120,7 +120,7 @@ record CardFace(double inset, double width, Head head, Text text, Over over, Bes
                 new CardFace(
                         5,
                         122,
-                        new Head(24, 4, 18, 5.8, 30, 75, 36, 69, 21, 9.5, 4, 15),
+                        new Head(24, 4, 18, 5.8, 30, 75, 36, 69, true, 9.5, 4, 15),
                         new Text(16.6, 59, List.of("s28", "s26", "s24", "s22", "s20", "s18")),
                         new Over(16.6, 100, 34, 0, 0),
                         new Beside(ANY, 5, 17, 58, 58, 66, 61),

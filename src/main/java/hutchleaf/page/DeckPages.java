@@ -22,6 +22,9 @@ final class DeckPages {
     /** A longer code takes room from the topic. */
     private static final int LONGEST_CODE = 5;
 
+    /** In millimetres. */
+    private static final double POINT = 25.4 / 72;
+
     private final Edition edition;
     private final List<Card> deck;
     private final Markup markup;
@@ -98,6 +101,7 @@ final class DeckPages {
                 card.code().toString(),
                 shortened(title(card), card.code().toString().length()),
                 card.levels().from().blackToes(),
+                card.levels().from().word(),
                 label(card.levels()),
                 card.need() == Card.Need.CORE,
                 markup.write(card.question()),
@@ -126,14 +130,13 @@ final class DeckPages {
 
     /** The topic's name as far as it fits on a card: whole words, no dots. */
     private String shortened(String title, int code) {
-        int room = face.head().longest();
-        int longest = code > LONGEST_CODE ? room - 3 : room;
-        if (title.length() <= longest) {
-            return title;
+        CardFace.Head head = face.head();
+        double room = (code > LONGEST_CODE ? head.longWidth() : head.topicWidth()) / (head.topic() * POINT);
+        String cut = title;
+        while (Shortened.ems(cut) > room && cut.indexOf(' ') > 0) {
+            cut = cut.substring(0, cut.lastIndexOf(' '));
         }
-        int end = title.lastIndexOf(' ', longest);
-        String cut = end < 0 ? title : title.substring(0, end);
-        return cut.replaceAll("(,| and| or| of| the| a| in| on| by)+$", "");
+        return cut.equals(title) ? title : cut.replaceAll("(,| and| or| of| the| a| in| on| by)+$", "");
     }
 
     private static At at(Box box) {

@@ -67,11 +67,17 @@ record DeckView(
     /** One sheet. */
     record SheetView(int no, List<CardView> cards) {}
 
-    /** A card with the places of its two faces. */
+    /**
+     * A card with the places of its two faces.
+     *
+     * @param level the youngest that has it, as its front says, which has room for one word
+     * @param levels all that have it, as its back says
+     */
     record CardView(
             String code,
             String topic,
             int toes,
+            String level,
             String levels,
             boolean core,
             Xml question,
