@@ -2,6 +2,8 @@ package hutchleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hutchleaf.press.CopiedPage;
+import hutchleaf.press.CopiedPage.Copier;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import java.awt.Rectangle;
@@ -101,6 +103,23 @@ final class DemoPacketsTest {
                     .sorted()
                     .toList();
         }
+    }
+
+    /** Some files of each division, and the leader's plan. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "packets/fern-q/1-read.pdf",
+                "packets/fern-q/3-sheets.pdf",
+                "packets/juniper-h/1-read.pdf",
+                "packets/juniper-h/2-cards.pdf",
+                "packets/juniper-h/3-sheets.pdf",
+                "packets/ansel-v/1-read.pdf",
+                "packets/any-rabbit-intermediate/1-read.pdf",
+                "print-plan.pdf"
+            })
+    void aCopyOfACopyLosesNoWordAndNoRule(String file) throws IOException {
+        assertThat(CopiedPage.lost(bytes(file), Copier.A_COPY_OF_A_COPY)).isEmpty();
     }
 
     @Test

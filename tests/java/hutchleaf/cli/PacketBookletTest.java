@@ -2,6 +2,8 @@ package hutchleaf.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hutchleaf.press.CopiedPage;
+import hutchleaf.press.CopiedPage.Copier;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
 import hutchleaf.press.PdfWords.Word;
@@ -75,6 +77,12 @@ final class PacketBookletTest {
                 key.endsWith("L"),
                 found.stream().map(Word::text).collect(Collectors.joining(" ")))));
         return halves;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fern-q/1-booklet.pdf", "juniper-h/1-booklet.pdf"})
+    void aCopyOfACopyLosesNoWordAndNoRule(String file) throws IOException {
+        assertThat(CopiedPage.lost(bytes(file), Copier.A_COPY_OF_A_COPY)).isEmpty();
     }
 
     /** Page orders: a sheet folded once has its outer pages on one side and its inner ones on the other; common practice. */

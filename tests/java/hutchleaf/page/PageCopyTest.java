@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hutchleaf.contest.QuestionSets;
 import hutchleaf.edition.Edition;
 import hutchleaf.model.Level;
+import hutchleaf.model.Setting;
 import hutchleaf.press.CopiedPage;
+import hutchleaf.press.CopiedPage.Copier;
 import hutchleaf.press.Printed;
 import hutchleaf.problem.Problems;
 import hutchleaf.sheet.Paper;
@@ -35,6 +37,8 @@ final class PageCopyTest {
             Map.entry("questions", PageCopyTest::questions),
             Map.entry("score sheet", level -> RealTree.scoreSheet(level, Paper.LETTER)),
             Map.entry("score grid", PageCopyTest::grid),
+            Map.entry("talk-through", level -> RealTree.talkThrough(level, Setting.ORDINARY)),
+            Map.entry("cue card", level -> RealTree.cueCard(level, Paper.LETTER, Setting.ORDINARY)),
             Map.entry("what went well", PageCopyTest::wentWell));
 
     private static Printed questions(Level level) {
@@ -72,7 +76,7 @@ final class PageCopyTest {
         if (kind.endsWith("guide")) {
             looked.addAll(List.of(5, 8, pages / 2));
         }
-        assertThat(CopiedPage.lost(RealTree.bytes(printed), List.copyOf(looked)))
+        assertThat(CopiedPage.lost(RealTree.bytes(printed), Copier.A_COPY_OF_A_COPY, List.copyOf(looked)))
                 .as("%s, %s", kind, level.word())
                 .isEmpty();
     }
