@@ -14,7 +14,7 @@
 <style>
 @page { size: ${f.width}mm ${f.height}mm; margin: 0; }
 * { box-sizing: border-box; }
-body { font-family: Lato, 'DejaVu Sans'; font-size: ${size}pt; line-height: 1.14; color: black; margin: 0; }
+body { font-family: Lato, 'DejaVu Sans' !important; font-size: ${size}pt; line-height: 1.14; color: black; margin: 0; }
 h1, h2, p, div { margin: 0; padding: 0; } svg { display: block; }
 .page { position: relative; width: ${f.width}mm; height: ${f.height - 1}mm; } .at { position: absolute; }
 h1 { font-size: 24pt; line-height: 1.1; } h2 { font-size: ${size}pt; line-height: 1.14; }

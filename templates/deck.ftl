@@ -18,7 +18,7 @@
 <style>
 @page { size: ${width}mm ${height}mm; margin: 0; }
 * { box-sizing: border-box; }
-body { font-family: Lato, 'DejaVu Sans'; font-size: 10pt; line-height: 1.25; color: black; margin: 0; }
+body { font-family: Lato, 'DejaVu Sans'${form.large?then(' !important', '')}; font-size: 10pt; line-height: 1.25; color: black; margin: 0; }
 h1, h2, p, ol, li, table, div { margin: 0; padding: 0; }
 svg { display: block; }
 .sheet { position: relative; width: ${width}mm; height: ${height - 0.4}mm; page-break-after: always; overflow: hidden; }
@@ -96,8 +96,8 @@ h1 { font-size: 27pt; line-height: 1.15; }
 <div class="sheet<#if sheet?is_last && !form.twoSided> end</#if>"<#if !folded> data-trim="${g.left} ${g.top} ${right - g.left} ${g.rows * g.cardHeight}"</#if>>
   <div class="lines"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 ${width} ${height - 1}" width="${width}mm" height="${height - 1}mm"><#rt>
     <#assign bottom = g.top + g.rows * g.cardHeight><#t>
-    <#list 0..g.rows as r><path d="M${g.left} ${g.top + r * g.cardHeight}L${right} ${g.top + r * g.cardHeight}" fill="none" stroke="black" stroke-width="0.35"/></#list><#t>
-    <#list 0..(g.columns - folded?then(1, 0)) as c><path d="M${g.left + c * pitch * g.cardWidth} ${g.top}L${g.left + c * pitch * g.cardWidth} ${bottom}" fill="none" stroke="black" stroke-width="0.35"/></#list><#t>
+    <#list 0..g.rows as r><path d="M${g.left} ${g.top + r * g.cardHeight}L${right} ${g.top + r * g.cardHeight}" fill="none" stroke="black" stroke-width="0.35" data-save="stroke-width:0.32"/></#list><#t>
+    <#list 0..(g.columns - folded?then(1, 0)) as c><path d="M${g.left + c * pitch * g.cardWidth} ${g.top}L${g.left + c * pitch * g.cardWidth} ${bottom}" fill="none" stroke="black" stroke-width="0.35" data-save="stroke-width:0.32"/></#list><#t>
     <#if folded><@dashed x=g.fold from=g.top - form.large?then(2, 6) to=[bottom + 2, height - 7.2]?min/><#elseif pitch == 2><#list 0..(g.columns - 1) as c><@dashed x=g.left + (2 * c + 1) * g.cardWidth from=g.top - 2 to=bottom/></#list></#if></svg></div><#lt>
   <div class="signs">
     <#list making.steps as step>

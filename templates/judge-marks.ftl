@@ -17,11 +17,11 @@ strong { font-weight: bold; }
 .in .flows { font-size: 10pt; height: 5mm; overflow: hidden; white-space: nowrap; }
 </#macro>
 
-<#-- A line along the page, its middle at y. -->
-<#macro hline x1 x2 y pt=1.1><div class="hline" style="left:${x1}mm;width:${x2 - x1}mm;top:${y - pt * 0.1764}mm;border-top:${pt}pt solid black"></div></#macro>
+<#-- A line along the page, its middle at y; light: dotted where ink is saved. -->
+<#macro hline x1 x2 y pt=1.1 light=false><div class="hline<#if light> light</#if>" style="left:${x1}mm;width:${x2 - x1}mm;top:${y - pt * 0.1764}mm;border-top:${pt}pt solid black"></div></#macro>
 
 <#-- A line down the page, its middle at x. -->
-<#macro vline x y1 y2 pt=1.1><div class="vline" style="left:${x - pt * 0.1764}mm;top:${y1}mm;height:${y2 - y1}mm;border-left:${pt}pt solid black"></div></#macro>
+<#macro vline x y1 y2 pt=1.1 light=false><div class="vline<#if light> light</#if>" style="left:${x - pt * 0.1764}mm;top:${y1}mm;height:${y2 - y1}mm;border-left:${pt}pt solid black"></div></#macro>
 
 <#-- A box to write in; of: the most it can hold. -->
 <#macro box x y w h class="" of=""><div class="box ${class}" style="left:${x}mm;top:${y}mm;width:${w}mm;height:${h}mm"><#if of?has_content><div class="of">of ${of}</div></#if></div></#macro>
@@ -30,7 +30,7 @@ strong { font-weight: bold; }
 <#macro words x y pt=10.5 w=0 align="left" bold=false tag="div"><${tag} class="at" style="left:${x}mm;top:${y - pt * 0.2028}mm;<#if w gt 0>width:${w}mm;</#if>font-size:${pt}pt;line-height:1.15;text-align:${align};font-weight:${bold?then("bold", "normal")}"><#nested/></${tag}></#macro>
 
 <#-- Words with a line to write on after them; gap: where the line begins. -->
-<#macro field label x gap x2 y bold=false><@words x=x y=y - 2.3 bold=bold>${label}</@words><@hline x1=gap x2=x2 y=y/></#macro>
+<#macro field label x gap x2 y bold=false><@words x=x y=y - 2.3 bold=bold>${label}</@words><@hline x1=gap x2=x2 y=y light=true/></#macro>
 
 <#-- Words written on a field's line beforehand, in the largest size that fits; y: the line. -->
 <#macro filled x x2 y sizes="f12 f11 f10" bold=false><div class="in" style="left:${x + 0.8}mm;top:${y - 5}mm;width:${x2 - x - 1}mm<#if bold>;font-weight:bold</#if>"><div data-fit="${sizes}" data-fit-height="5.2mm" data-fit-else="flow"><#nested/></div></div></#macro>

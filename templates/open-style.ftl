@@ -1,4 +1,6 @@
 <#-- Large print and easy read: one column without a rail, over the ordinary style, so every rule here is important. Pages flow. -->
+<#-- Who asks for large print or easy read keeps sturdy letters where ink is saved. -->
+body, .foot, .footstop, .footalways { font-family: Lato, 'DejaVu Sans' !important; }
 .footstop { position: running(footstop); font-family: Lato, 'DejaVu Sans'; } .footstop p { border-top: 2pt solid black; padding-top: 1mm; margin-bottom: 1mm; max-width: none; }
 @page { margin-bottom: 24mm; }
 @page turned { size: ${f.width}mm ${f.height}mm; margin: 15mm ${f.right}mm ${look.set.large?then(46, 40)}mm 20mm; @bottom-center { content: element(footstop); vertical-align: top; padding-top: 4mm; } }

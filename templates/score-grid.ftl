@@ -71,7 +71,7 @@
   <#list block.lines as line><@j.words x=left + 6.5 y=top + 7.1 + line?index * 4 pt=10>${line}</@j.words></#list>
   <@letters text=block.letter y=top + at.block / 2 pt=12/>
   <#assign rule = block?is_last?then(1.8, 1.1)>
-  <@j.hline x1=left x2=sides[0] + edge y=top + at.block pt=rule/><@j.hline x1=sides[1] x2=end y=top + at.block pt=rule/>
+  <@j.hline x1=left x2=sides[0] + edge y=top + at.block pt=rule light=!block?is_last/><@j.hline x1=sides[1] x2=end y=top + at.block pt=rule light=!block?is_last/>
   </#list>
 
   <#assign itemTop = blockTop + blocks?size * at.block gridEnd = itemTop + items?size * at.item>
@@ -82,11 +82,11 @@
   <@j.words x=at.first - 18 y=middle w=16.4 align="right" bold=true>${item.points}</@j.words>
   <@letters text=item.letters y=middle pt=10.5/>
   <#assign rule = item?is_last?then(1.8, 1.1)>
-  <@j.hline x1=left x2=sides[0] + edge y=middle + at.item / 2 pt=rule/><@j.hline x1=sides[1] x2=end y=middle + at.item / 2 pt=rule/>
+  <@j.hline x1=left x2=sides[0] + edge y=middle + at.item / 2 pt=rule light=!item?is_last/><@j.hline x1=sides[1] x2=end y=middle + at.item / 2 pt=rule light=!item?is_last/>
   </#list>
   <#list sides as side>
   <#list 0..5 as no><@j.vline x=side + no * at.contestant y1=blockTop y2=gridEnd pt=2.2/></#list>
-  <#list 0..4 as no><@j.vline x=side + no * at.contestant + half y1=blockTop y2=itemTop/></#list>
+  <#list 0..4 as no><@j.vline x=side + no * at.contestant + half y1=blockTop y2=itemTop light=true/></#list>
   </#list>
 
   <#assign off = gridEnd + 0.8 total = off + 8.1 + 0.4 stopped = total + 10 + 0.7 tie = stopped + 5 + 0.9>

@@ -74,7 +74,7 @@ h2 { font-size: 11.5pt; font-weight: bold; }
   </#list>
   <@j.box x=hands y=(top + bottom) / 2 - 6.7 w=box h=13.4 of=block.points.hands/>
   <@j.box x=voice y=(top + bottom) / 2 - 6.7 w=box h=13.4 of=block.points.voice/>
-  <#list block.noteLines as line><@j.hline x1=note x2=right y=line/></#list>
+  <#list block.noteLines as line><@j.hline x1=note x2=right y=line light=true/></#list>
   <@j.hline x1=left x2=right y=bottom pt=block?is_last?then(1.8, 1.1)/>
   </#list>
 

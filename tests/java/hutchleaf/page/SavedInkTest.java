@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hutchleaf.model.Club;
 import hutchleaf.model.Level;
+import hutchleaf.model.Setting;
 import hutchleaf.press.InkMeter;
+import hutchleaf.press.PdfFonts;
 import hutchleaf.press.PdfRaster;
 import hutchleaf.press.PdfUa;
 import hutchleaf.press.PdfWords;
@@ -14,13 +16,16 @@ import hutchleaf.problem.Problems;
 import hutchleaf.sheet.InkUse;
 import hutchleaf.sheet.Paper;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Pages that save ink, held against the same pages as they are printed otherwise. */
 final class SavedInkTest {
-    /** The thinnest line of a score sheet, 1.1 pt, less the rounding of the engine: mm. */
-    private static final double THINNEST = 1.1 * 25.4 / 72 - 0.02;
+    /** 0.9 pt, which lives through two copies, less the rounding of the engine: mm. */
+    private static final double THINNEST = 0.9 * 25.4 / 72 - 0.02;
 
     private static final Publications SAVING =
             new Publications(Templates.folder(Path.of("templates")).saving(Club.Saver.YES), Paper.LETTER, "en");
@@ -31,36 +36,57 @@ final class SavedInkTest {
             RealTree.print(SAVING.scoreSheet(RealTree.edition(Level.SENIOR), "A Club", new Problems()));
 
     @Test
-    void everyWordStandsWhereItStood() {
-        assertSame(GUIDE, RealTree.guide(Level.PRIMARY, Paper.LETTER));
-        assertSame(SHEET, RealTree.scoreSheet(Level.SENIOR, Paper.LETTER));
+    void noWordIsLeftOut() {
+        assertThat(words(GUIDE)).isEqualTo(words(RealTree.guide(Level.PRIMARY, Paper.LETTER)));
+        assertThat(PdfWords.of(RealTree.bytes(SHEET)))
+                .extracting(Word::text)
+                .isEqualTo(PdfWords.of(RealTree.bytes(RealTree.scoreSheet(Level.SENIOR, Paper.LETTER))).stream()
+                        .map(Word::text)
+                        .toList());
     }
 
-    private static void assertSame(Printed saved, Printed ordinary) {
-        List<Word> words = PdfWords.of(RealTree.bytes(saved));
-        List<Word> others = PdfWords.of(RealTree.bytes(ordinary));
-        assertThat(words).hasSameSizeAs(others);
-        for (int i = 0; i < words.size(); i++) {
-            Word word = words.get(i);
-            Word other = others.get(i);
-            assertThat(word.text() + word.page()).isEqualTo(other.text() + other.page());
-            assertThat(Math.hypot(word.x() - other.x(), word.y() - other.y()))
-                    .as("%s, before %s", word, other)
-                    .isLessThan(0.1);
-        }
+    /** Each once: pages may break elsewhere, and a foot stands on every page. */
+    private static Set<String> words(Printed printed) {
+        return PdfWords.of(RealTree.bytes(printed)).stream()
+                .flatMap(word -> Stream.of(word.text().split("[^\\p{L}]+", -1)))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test
-    void aSixthOfTheInkIsSavedAndMore() {
+    void lettersAreThinnerButForLargePrint() {
+        assertThat(PdfFonts.of(RealTree.bytes(GUIDE))).contains("Lato-Light").doesNotContain("Lato-Bold");
+        Printed large = RealTree.print(
+                SAVING.in(Setting.LARGE).scoreSheet(RealTree.edition(Level.SENIOR), "A Club", new Problems()));
+        assertThat(PdfFonts.of(RealTree.bytes(large)))
+                .contains("Lato-Regular", "Lato-Bold")
+                .doesNotContain("Lato-Light");
+    }
+
+    /** A coat that is black on the ordinary page is lines on white here: dark still, and neither of the two. */
+    @Test
+    void aBlackCoatBecomesLines() {
+        Printed ordinary = RealTree.guide(Level.PRIMARY, Paper.LETTER);
+        Word words = PdfWords.of(RealTree.bytes(ordinary), "Self:").get(0);
+        Word saved = PdfWords.of(RealTree.bytes(GUIDE), "Self:").get(0);
+        assertThat(coat(ordinary, words)).isGreaterThan(0.8);
+        assertThat(coat(GUIDE, saved)).isBetween(0.1, 0.4);
+    }
+
+    /** The middle of the figure whose caption stands at its right and ends where it ends. */
+    private static double coat(Printed printed, Word caption) {
+        return PdfRaster.of(RealTree.bytes(printed), caption.page())
+                .ink(caption.x() - 45, caption.y() - 18, caption.x() - 30, caption.y() - 8);
+    }
+
+    @Test
+    void aQuarterOfTheInkIsSavedAndMore() {
         InkMeter meter = new InkMeter();
         assertThat(InkUse.of(meter.of(GUIDE)).mean())
-                .isLessThan(5.0
-                        / 6
+                .isLessThan(0.75
                         * InkUse.of(meter.of(RealTree.guide(Level.PRIMARY, Paper.LETTER)))
                                 .mean());
         assertThat(InkUse.of(meter.of(SHEET)).mean())
-                .isLessThan(5.0
-                        / 6
+                .isLessThan(0.75
                         * InkUse.of(meter.of(RealTree.scoreSheet(Level.SENIOR, Paper.LETTER)))
                                 .mean());
     }
@@ -70,7 +96,7 @@ final class SavedInkTest {
         assertThat(PdfInk.shapes(RealTree.bytes(SHEET), 1))
                 .filteredOn(shape -> shape.flat() || shape.upright())
                 .isNotEmpty()
-                .allMatch(shape -> Math.min(shape.w(), shape.h()) >= THINNEST, "1.1 pt or more");
+                .allMatch(shape -> Math.min(shape.w(), shape.h()) >= THINNEST, "0.9 pt or more");
     }
 
     @Test

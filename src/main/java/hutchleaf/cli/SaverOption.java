@@ -10,7 +10,8 @@ import picocli.CommandLine.Option;
 final class SaverOption {
     @Option(
             names = "--saver",
-            description = "prints with less ink or toner: black grounds become outlines, nothing is left out")
+            description =
+                    "prints with less ink or toner: light letters, outlines for black grounds; nothing is left out")
     private boolean asked;
 
     Club.Saver chosen() {

@@ -16,6 +16,9 @@ import org.w3c.dom.Element;
 
 /** Finds, checks and parses the drawings of a page; figures are parsed once per press. */
 final class Drawings {
+    /** Behind the path of a figure that is drawn with less ink. */
+    private static final String SAVING = " saving";
+
     private final Figures figures;
     private final SVGLoader loader = new SVGLoader();
     private final LoaderContext context = LoaderContext.builder()
@@ -36,7 +39,8 @@ final class Drawings {
             Place place = Dom.place(element, fallback);
             Optional<Drawing> drawing;
             if (element.getTagName().equals("img")) {
-                drawing = figure(element.getAttribute("src"), place, problems);
+                drawing = LockCheck.figurePath(element.getAttribute("src"))
+                        .flatMap(path -> figure(path, saving, place, problems));
             } else if (!SvgText.isPlain(element)) {
                 // Reported already; a hostile drawing does not come near the drawing library.
                 continue;
@@ -57,13 +61,14 @@ final class Drawings {
         return element.getTagName().equals("img") || SvgText.isOutermost(element);
     }
 
-    private Optional<Drawing> figure(String address, Place place, Problems problems) {
-        return LockCheck.figurePath(address).flatMap(path -> named(path, place, problems));
-    }
-
     /** The figure with a path from the content root. */
     Optional<Drawing> named(String path, Place place, Problems problems) {
-        Drawing known = parsed.get(path);
+        return figure(path, false, place, problems);
+    }
+
+    private Optional<Drawing> figure(String path, boolean saving, Place place, Problems problems) {
+        String key = saving ? path + SAVING : path;
+        Drawing known = parsed.get(key);
         if (known != null) {
             return Optional.of(known);
         }
@@ -75,8 +80,10 @@ final class Drawings {
         Problems faults = new Problems();
         SvgCheck.check(path, svg.get(), faults);
         problems.addAll(faults);
-        Optional<Drawing> drawing = faults.isEmpty() ? load(svg.get(), place, problems) : Optional.empty();
-        drawing.ifPresent(made -> parsed.put(path, made));
+        Optional<Drawing> drawing = faults.isEmpty()
+                ? load(saving ? SavedInk.figure(svg.get()) : svg.get(), place, problems)
+                : Optional.empty();
+        drawing.ifPresent(made -> parsed.put(key, made));
         return drawing;
     }
 

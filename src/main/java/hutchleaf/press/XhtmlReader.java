@@ -3,6 +3,7 @@ package hutchleaf.press;
 import hutchleaf.page.Manuscript;
 import hutchleaf.problem.Place;
 import hutchleaf.problem.Problems;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -39,6 +40,17 @@ final class XhtmlReader {
             return Optional.empty();
         } catch (SAXException | ParserConfigurationException e) {
             throw new IllegalStateException("the JDK's XML parser failed", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A drawing's document; {@link SvgCheck} has found nothing wrong with it. */
+    static Document figure(byte[] svg) {
+        try {
+            return builder().parse(new ByteArrayInputStream(svg));
+        } catch (SAXException | ParserConfigurationException e) {
+            throw new IllegalStateException("a drawing that was read before", e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
