@@ -7,12 +7,19 @@ import hutchleaf.edition.Leaf;
 import hutchleaf.edition.Stop;
 import hutchleaf.model.Breed;
 import hutchleaf.model.Card;
+import hutchleaf.model.Fact;
 import hutchleaf.model.Level;
 import hutchleaf.model.Library;
 import hutchleaf.model.Section.Kind;
 import hutchleaf.problem.Problems;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,6 +48,38 @@ final class TreeTest {
                 .hasSizeGreaterThanOrEqualTo(200);
         assertThat(LIBRARY.topics().stream().flatMap(topic -> topic.practice().questions().stream()))
                 .hasSizeGreaterThanOrEqualTo(80);
+    }
+
+    /** °C = (°F − 32) × 5 / 9 (SI Brochure, with the definition of the degree Fahrenheit by it; from memory). */
+    @Test
+    void aTemperatureIsTheSameInBothScales() {
+        Pattern celsius = Pattern.compile("°F \\((\\S+)(?: to (\\S+))? °C\\)");
+        Map<String, Fact> facts = LIBRARY.tables().facts();
+        List<Fact> fahrenheit = facts.values().stream()
+                .filter(fact -> fact.unit().startsWith("°F"))
+                .toList();
+        assertThat(fahrenheit).hasSizeGreaterThan(8);
+        for (Fact fact : fahrenheit) {
+            Matcher written = celsius.matcher(fact.unit());
+            Fact other = facts.get(fact.id() + " celsius");
+            assertThat(written.matches() || other != null)
+                    .as("%s has degrees Celsius", fact.id())
+                    .isTrue();
+            String low = other == null ? written.group(1) : other.low();
+            String high = other == null ? Objects.requireNonNullElse(written.group(2), low) : other.high();
+            assertSame(fact.low(), low, fact.id());
+            assertSame(fact.high(), high, fact.id());
+        }
+    }
+
+    /** To as many places as are printed. */
+    private static void assertSame(String fahrenheit, String celsius, String what) {
+        BigDecimal printed = new BigDecimal(celsius.replace('\u2212', '-'));
+        BigDecimal reckoned = new BigDecimal(fahrenheit)
+                .subtract(new BigDecimal(32))
+                .multiply(new BigDecimal(5))
+                .divide(new BigDecimal(9), printed.scale(), RoundingMode.HALF_UP);
+        assertThat(printed).as(what).isEqualTo(reckoned);
     }
 
     @ParameterizedTest
