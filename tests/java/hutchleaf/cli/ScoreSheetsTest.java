@@ -223,6 +223,23 @@ final class ScoreSheetsTest {
         assertThat(numbers(folder)).isEqualTo(after);
     }
 
+    @Test
+    void aBadRowStopsAllUnlessTheOthersAreAskedFor(@TempDir Path folder) throws IOException {
+        Path club = Files.createDirectories(folder.resolve("club"));
+        Trees.copy(Path.of("src/main/resources/demo-club"), club);
+        Files.writeString(
+                club.resolve("members.csv"),
+                Files.readString(club.resolve("members.csv")).replaceFirst("Dutch", "Duch"));
+        Run refused = small(folder, club.toString(), "--division", "junior");
+        assertThat(refused.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
+        assertThat(refused.err()).contains("Duch").contains("Nothing was written.");
+        assertThat(folder.resolve("out")).doesNotExist();
+        Run others = small(folder, club.toString(), "--division", "junior", "--skip-bad");
+        assertThat(others.exit()).isEqualTo(Exit.CONTENT_TO_MEND);
+        assertThat(others.err()).contains("Duch").contains("The rows named above were left out");
+        assertThat(folder.resolve("out/judge/judge-1-junior.pdf")).isRegularFile();
+    }
+
     /** The order of showing: a number and a name on each line. */
     private static List<String> numbers(Path folder) throws IOException {
         byte[] pdf = Files.readAllBytes(folder.resolve("out/judge/judge-1-junior.pdf"));
