@@ -25,10 +25,10 @@
 .checks { page-break-inside: avoid; } .checks .item { padding-left: 11mm; margin-bottom: 1.6mm; } .checks .item .tick { position: absolute; left: 0; top: 0; width: 7mm; height: 7mm; }
 .close .checks .item, .tight .checks .item { margin-bottom: 0.6mm; } .tight .checks .item { line-height: 1.24; }
 .pocket { position: relative; width: ${f.width}mm; height: ${f.height - 1}mm; } 
-.snug .facts.breed td { padding: 0.9mm 0; } .close .facts.breed td, .tight .facts.breed td { padding: 0.5mm 0; line-height: 1.2; } .tight .facts td { padding: 0.8mm 0; }
+.snug .facts.breed td { padding-top: 0.9mm; padding-bottom: 0.9mm; } .close .facts.breed td, .tight .facts.breed td { padding-top: 0.5mm; padding-bottom: 0.5mm; line-height: 1.2; } .tight .facts td { padding-top: 0.8mm; padding-bottom: 0.8mm; }
 .finds td, .build td { font-size: ${[t.table, 11]?min}pt; line-height: 1.25; }
 .letterbody { margin-left: 0; font-size: ${[t.body, 12]?min}pt; line-height: 1.38; } .stopline.grown, .stopline.grown li { font-size: ${[t.body, 12]?min}pt; line-height: 1.3; } .small { font-size: ${[t.body, 12]?min}pt; line-height: 1.35; max-width: none; }
 .stopline.grown { width: ${f.live - 88}mm; }
 <#if look.primary>.facts td.label { font-size: 10.5pt; width: 30mm; } .facts td.value { font-size: 12pt; } .facts td.value .note { font-size: 10.5pt; } .packethead .for { font-size: 12pt; } #letter .sec { font-size: 14pt; line-height: 1.3; } #letter .sec h3 { font-size: 14pt; } #letter .note { font-size: 11pt; }</#if>
-.snug .letterbody { font-size: ${[t.body, 11.5]?min}pt; } .close .letterbody { font-size: ${[t.body, 11]?min}pt; line-height: 1.32; } .tight .letterbody { font-size: 10.5pt; line-height: 1.28; } .close .stopline.grown li, .tight .stopline.grown li { font-size: 11pt; line-height: 1.25; } .close .packethead, .tight .packethead { min-height: 20mm; padding-bottom: 1.5mm; } .close .facts td { padding: 0.9mm 0; } .tight .two { margin-top: 2mm; }
+.snug .letterbody { font-size: ${[t.body, 11.5]?min}pt; } .close .letterbody { font-size: ${[t.body, 11]?min}pt; line-height: 1.32; } .tight .letterbody { font-size: 10.5pt; line-height: 1.28; } .close .stopline.grown li, .tight .stopline.grown li { font-size: 11pt; line-height: 1.25; } .close .packethead, .tight .packethead { min-height: 20mm; padding-bottom: 1.5mm; } .close .facts td { padding-top: 0.9mm; padding-bottom: 0.9mm; } .tight .two { margin-top: 2mm; }
 #letter.tight .sec { line-height: 1.2; } #letter.tight .inside td { line-height: 1.15; padding-bottom: 0; }
