@@ -61,5 +61,5 @@
 </#macro>
 
 <#macro speech text intro="">
-<div class="speech"><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 6" width="6mm" height="6mm"><path d="M6 0.2L0.6 2.4L6 5.8" fill="white" stroke="black" stroke-width="0.42"/><path d="M5.9 0.5L5.9 5.4" stroke="white" stroke-width="0.8"/></svg></div><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
+<div class="speech"><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 6" width="6mm" height="6mm"><path d="M6 0.2L0.6 2.4L6 5.8" fill="white" stroke="black" stroke-width="0.42" data-save="stroke-width:0.32"/><path d="M5.9 0.5L5.9 5.4" stroke="white" stroke-width="0.8"/></svg></div><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
 </#macro>

@@ -7,7 +7,7 @@
 </#macro>
 
 <#macro speech text intro="">
-<div class="speech"><#if !intro?has_content><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 4" width="6mm" height="4mm"><path d="M0.4 3.6L1.6 0.4L5.6 3.6" fill="white" stroke="black" stroke-width="0.42"/><path d="M0.7 3.6L5.3 3.6" stroke="white" stroke-width="0.9"/></svg></div></#if><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
+<div class="speech"><#if !intro?has_content><div class="tail"><svg xmlns="http://www.w3.org/2000/svg" aria-hidden="true" viewBox="0 0 6 4" width="6mm" height="4mm"><path d="M0.4 3.6L1.6 0.4L5.6 3.6" fill="white" stroke="black" stroke-width="0.42" data-save="stroke-width:0.32"/><path d="M0.7 3.6L5.3 3.6" stroke="white" stroke-width="0.9"/></svg></div></#if><#if intro?has_content><strong>${intro}</strong> </#if>&#8220;${text}&#8221;</div>
 </#macro>
 
 <#macro caution text>

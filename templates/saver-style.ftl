@@ -9,3 +9,4 @@ body, .foot, .footstop, .footalways { font-family: 'Lato Light', Lato, 'DejaVu S
 .glossary .word { border-top: none; padding-top: 1.1mm; } .glossary .word strong { top: 1.1mm; }
 .question { font-weight: normal; }
 .hline.light { border-top: 0.9pt dotted black !important; } .vline.light { border-left: 0.9pt dotted black !important; }
+.speech { border-width: 0.9pt; } .stoprow { border-top-style: dotted; } .stoprow .speech + .speech { border-style: dotted; }

@@ -39,9 +39,9 @@ final class SaverTest {
     @BeforeAll
     static void print() throws IOException {
         for (String command : List.of("publish", "packets", "scoresheets")) {
-            Run run = Run.of(command, "--saver", "--out", out.toString());
-            assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
+            print(command, "--out", out.toString());
         }
+        print("packets", "--booklet", "--out", out.resolve("folded").toString());
         InkMeter meter = new InkMeter();
         try (Stream<Path> files = Files.walk(out)) {
             for (Path file :
@@ -52,11 +52,18 @@ final class SaverTest {
         }
     }
 
+    private static void print(String command, String... more) {
+        Run run = Run.of(
+                Stream.concat(Stream.of(command, "--saver"), Stream.of(more)).toArray(String[]::new));
+        assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
+    }
+
     @Test
     void noPageIsBlackByMoreThanFiveInAHundred() {
         assertThat(INK)
                 .containsKeys(
                         "packets/juniper-h/2-cards.pdf",
+                        "folded/packets/maren-s/1-booklet.pdf",
                         "print-plan.pdf",
                         "judge/judge-1-senior.pdf",
                         "guides/study-guide-senior.pdf",
