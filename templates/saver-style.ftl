@@ -10,3 +10,4 @@ body, .foot, .footstop, .footalways { font-family: 'Lato Light', Lato, 'DejaVu S
 .question { font-weight: normal; }
 .hline.light { border-top: 0.9pt dotted black !important; } .vline.light { border-left: 0.9pt dotted black !important; }
 .speech { border-width: 0.9pt; } .stoprow { border-top-style: dotted; } .stoprow .speech + .speech { border-style: dotted; }
+.grid td { border-bottom-style: dotted; }
