@@ -69,7 +69,7 @@ final class SavedInkTest {
         Word words = PdfWords.of(RealTree.bytes(ordinary), "Self:").get(0);
         Word saved = PdfWords.of(RealTree.bytes(GUIDE), "Self:").get(0);
         assertThat(coat(ordinary, words)).isGreaterThan(0.8);
-        assertThat(coat(GUIDE, saved)).isBetween(0.1, 0.4);
+        assertThat(coat(GUIDE, saved)).as("black of the coat").isBetween(0.1, 0.4);
     }
 
     /** The middle of the figure whose caption stands at its right and ends where it ends. */
